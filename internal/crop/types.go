@@ -1,0 +1,121 @@
+package crop
+
+// ID is a crop's slug, such as "snap-bean-bush".
+type ID string
+
+// Figure is one number of the book with where it comes from. Low and High are
+// the ends of what sources give; Value is the one used unless a future draws
+// another from between them.
+type Figure struct {
+	Value, Low, High float64
+	Source           string // key of docs/sources.md; several joined by " + "
+	Basis            string // "published", "memory", "common-practice", "computed"
+	Note             string // what was mended and why; "" = as published
+}
+
+// Known reports whether a figure was given at all.
+func (f Figure) Known() bool { return f.Source != "" }
+
+// Way is how a crop is started.
+type Way string
+
+// Ways of starting.
+const (
+	Sow    Way = "sow outdoors" // seed into its growing space
+	SetOut Way = "set out"      // raised on the shelf, then set out
+	Plant  Way = "plant"        // bulb, clove, tuber, slip, crown
+)
+
+// Harvest is how a crop is picked.
+type Harvest string
+
+// Ways of picking.
+const (
+	Once     Harvest = "once"      // a root, head or bulb per plant, pulled over a while
+	CutAgain Harvest = "cut again" // leaves, regrowing
+	Fruiting Harvest = "fruiting"  // a run of fruit or pods
+	Flush    Harvest = "flush"     // one main head, then side shoots
+	Bloom    Harvest = "bloom"     // flowers, not eaten
+)
+
+// Crop is one crop of the book.
+type Crop struct {
+	ID                  ID
+	Name, NameUK, Latin string
+	Family              string
+	Foods               []string // foods it serves, best first: "salad", "beans"
+	Class               string   // "leaf", "head", "root", "bulb", "tuber", "fruit", "legume", "grain", "herb", "flower"
+	Warm                bool
+	Hardiness           string // "hardy", "half-hardy", "tender", "very-tender"
+	Perennial           bool
+	Ways                []Way
+	Harvest             Harvest
+	Poison              string // poisonous part, "" = none known in the pack
+
+	// Emergence: the published table and its cardinal temperatures.
+	Germ             []GermPoint // by rising soil temperature
+	SoilMin, SoilMax Figure      // °C
+	SowDepthMM       Figure
+
+	// Development: thermal time between base and ceiling.
+	BaseC, OptC, CeilC Figure  // °C
+	RefC               float64 // mean temperature at which the printed days hold
+	DaysFromSow        Figure  // to first harvest at RefC; zero = not sown to place
+	DaysFromSet        Figure  // to first harvest from setting out or planting
+	NurseryWeeks       Figure  // sowing to a plant fit to set out, at room warmth
+	HarvestDays        Figure  // length of the picking period at RefC, if nothing ends it
+	HoldDays           Figure  // how long a ready plant stands fit in cool weather (Once)
+
+	// Size and yield of one plant at its wide spacing.
+	SpacingM         Figure // equidistant, between plants
+	SpreadM, HeightM Figure
+	Habit            string // "upright", "rosette", "bush", "vine", "climbing", "columnar"
+	Support          string // "", "helpful", "needed"
+	MinDepthM        Figure
+	VolumeL          Figure  // of medium a plant needs
+	YieldKg          Figure  // a plant, over its whole harvest, full light
+	MealKg           float64 // one meal for one person
+	ShelfDays        Figure  // how long it keeps after picking
+
+	// Light.
+	SunMinH, SunBestH Figure // direct sun hours: below min not worth sowing, at best full yield
+	DLIMin, DLIBest   Figure // mol/m2/day
+
+	// Cold and heat, air temperatures in °C.
+	FrostSeedling                             Figure // night at which unhardened young plants die
+	FrostKill                                 Figure // night at which hardened full-grown plants die
+	ChillC                                    Figure // nights below check growth (tender crops)
+	SetNightMin                               Figure // least night for setting out
+	SetSoilMin                                Figure // least soil for setting out
+	FruitMaxDay, FruitMaxNight, FruitMinNight Figure // limits of fruit set
+	HeatC                                     Figure // day above which quality is lost or it bolts
+
+	// Bolting by cold then warmth, and by long days.
+	VernMaxC   Figure // cold that counts is below this; zero = does not vernalise
+	VernDays   Figure // days of it
+	VernLeaves Figure // leaves (size) from which it counts
+	BoltDayH   Figure // day length above which it bolts with warmth; zero = no
+
+	// Day length wanted for the harvested part (bulbs, tubers); zero = none.
+	FormDayH Figure
+
+	// Culture.
+	BeeSet                                 bool   // bees must reach the flowers
+	Block                                  int    // least plants in a block (wind pollinated corn), else 0
+	IntervalY                              Figure // years before its family returns to the same medium
+	BatchMin                               int    // smallest sensible number of plants sown together
+	BatchMax                               int
+	MinutesStart, MinutesWeek, MinutesPick float64 // per batch started; per plant and week; per pick round
+	Winter                                 bool    // stands through a mild winter ready to pick
+	AutumnPlant                            bool    // planted in autumn for the next year (garlic, fava, overwintering onion)
+	Note                                   string
+}
+
+// GermPoint is one cell of the emergence table. Missing figures are unknown,
+// not zero.
+type GermPoint struct {
+	SoilC           float64
+	Days            float64
+	Pct             float64
+	HasDays, HasPct bool
+}

@@ -1,0 +1,3 @@
+package verify
+
+func frostProbability(c Case) (map[string]any, bool) { return nil, false }

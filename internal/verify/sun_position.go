@@ -1,0 +1,3 @@
+package verify
+
+func sunPosition(c Case) (map[string]any, bool) { return nil, false }
