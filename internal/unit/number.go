@@ -39,6 +39,14 @@ func (s *scanner) digits() string {
 	return string(s.text[from:s.at])
 }
 
+// plain drops leading zeros, which big.Rat would take for an octal mark.
+func plain(digits string) string {
+	if short := strings.TrimLeft(digits, "0"); short != "" {
+		return short
+	}
+	return "0"
+}
+
 // glyph reads one of the ready-made fractions.
 func glyph(r rune) (string, bool) {
 	switch r {
@@ -85,7 +93,7 @@ func (s *scanner) number() (*big.Rat, *Fault) {
 	if len(whole) > maxDigits {
 		return nil, s.fault(from, "a number of "+itoa(len(whole))+" digits", "Write at most 12 digits.")
 	}
-	n := rat(whole)
+	n := rat(plain(whole))
 	return s.mixed(n)
 }
 
@@ -124,7 +132,7 @@ func (s *scanner) fraction(from int, top string) (*big.Rat, *Fault) {
 	case strings.Trim(bottom, "0") == "":
 		return nil, s.fault(from, "a fraction over zero", "Write it as 1/2.")
 	}
-	return rat(top + "/" + bottom), nil
+	return rat(plain(top) + "/" + plain(bottom)), nil
 }
 
 // decimal reads the rest of a decimal number; mark is its point or comma.
@@ -144,10 +152,7 @@ func (s *scanner) decimal(from int, whole string, mark rune) (*big.Rat, *Fault) 
 	case len(whole)+len(part) > maxDigits:
 		return nil, s.fault(from, "a number of "+itoa(len(whole)+len(part))+" digits", "Write at most 12 digits.")
 	}
-	if whole == "" {
-		whole = "0"
-	}
-	return rat(whole + "." + part), nil
+	return rat(plain(whole) + "." + part), nil
 }
 
 // fault places a fault on the text read since from.

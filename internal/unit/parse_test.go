@@ -17,6 +17,8 @@ func TestParseLength(t *testing.T) {
 		from           string
 	}{
 		{"60 cm", 0.6, 0.6, 0.6, "SI prefix"},
+		{"010 cm", 0.1, 0.1, 0.1, "SI prefix; a leading zero is no octal mark"},
+		{"010/08 in", 0.03175, 0.03175, 0.03175, exact},
 		{"60cm", 0.6, 0.6, 0.6, "SI prefix"},
 		{".75m", 0.75, 0.75, 0.75, "SI"},
 		{"0,75 m", 0.75, 0.75, 0.75, "SI, decimal comma"},
@@ -236,7 +238,7 @@ func TestTypedComesBack(t *testing.T) {
 }
 
 func FuzzParse(f *testing.F) {
-	for _, s := range []string{"60 cm", `2'6"`, "2 1/2 ft", "18-24 in", "0,75 m", "½ in", "-1 m", "12 imp gal", "47° 36′ N", "1/0", "\xff", "2'6½\" to 3 yd"} {
+	for _, s := range []string{"60 cm", `2'6"`, "2 1/2 ft", "18-24 in", "0,75 m", "½ in", "-1 m", "12 imp gal", "47° 36′ N", "1/0", "\xff", "0/08", "2'6½\" to 3 yd"} {
 		f.Add(s)
 	}
 	f.Fuzz(func(t *testing.T, s string) {
