@@ -208,3 +208,8 @@ func RefractionDeg(trueElevDeg float64, air Air) float64 {
 
 // ApparentZenithDeg is the angle from the zenith with refraction.
 func (p Position) ApparentZenithDeg() float64 { return 90 - p.ApparentElevDeg }
+
+// DistanceAU returns the sun's distance at noon UTC of a day.
+func DistanceAU(day cal.Day) float64 {
+	return geocentric(daysOf(day, 12) / 36525).distAU
+}

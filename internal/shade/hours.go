@@ -1,0 +1,99 @@
+package shade
+
+import (
+	"bedweek/internal/cal"
+	"bedweek/internal/geom"
+	"bedweek/internal/sun"
+)
+
+// StepsADay is how often the sun is looked for: each ten minutes. Between two
+// looks that differ the change is found by halving, to a second; sun or shade
+// shorter than a step can be missed.
+const StepsADay = 144
+
+const changeH = 1.0 / 3600
+
+// Spell is a stretch of a day, in local mean solar hours, through which the
+// same share of the beam arrives.
+type Spell struct {
+	From, To float64
+	Passes   float64
+	Height   float64 // mean of the receptor's cosine to the sun
+}
+
+// Spells returns the stretches of a day in which any direct sun reaches the
+// receptor, in order.
+func (s *Scene) Spells(r Receptor, at Place, day cal.Day) []Spell {
+	month := int(day.Month())
+	beam := func(h float64) float64 {
+		d := sunAt(at, day, h)
+		if d.Z <= 0 || d.Dot(r.Normal) <= 0 {
+			return 0
+		}
+		return s.Passes(r.At, d, month)
+	}
+	var out []Spell
+	add := func(a, b, passes float64) {
+		if passes > 0 && b > a {
+			mid := sunAt(at, day, (a+b)/2).Dot(r.Normal)
+			out = append(out, Spell{From: a, To: b, Passes: passes, Height: max(0, mid)})
+		}
+	}
+	a, was := 0.0, beam(0)
+	for i := 1; i <= StepsADay; i++ {
+		b := 24 * float64(i) / StepsADay
+		is := beam(b)
+		if is == was {
+			add(a, b, is)
+		} else {
+			low, high := a, b
+			for high-low > changeH {
+				mid := (low + high) / 2
+				if beam(mid) == was {
+					low = mid
+				} else {
+					high = mid
+				}
+			}
+			add(a, low, was)
+			add(low, b, is)
+		}
+		a, was = b, is
+	}
+	return out
+}
+
+// sunAt is the direction to the sun at a local mean solar hour.
+func sunAt(at Place, day cal.Day, hour float64) geom.Vec {
+	return sun.Direction(day, hour-12+sun.MeanNoon(at.LonDeg), at)
+}
+
+// SunHours adds up spells between two hours; half light counts half.
+func SunHours(spells []Spell, from, to float64) float64 {
+	sum := 0.0
+	for _, p := range spells {
+		if d := min(p.To, to) - max(p.From, from); d > 0 {
+			sum += d * p.Passes
+		}
+	}
+	return sum
+}
+
+// BeamSum adds up the receptor's cosine to the sun over spells, in hours: what
+// it would get from a sun of constant strength.
+func BeamSum(spells []Spell) float64 {
+	sum := 0.0
+	for _, p := range spells {
+		sum += (p.To - p.From) * p.Passes * p.Height
+	}
+	return sum
+}
+
+// BeamShare returns got's beam sum as a share of open's, 0 when open has none.
+func BeamShare(got, open []Spell) float64 {
+	o := BeamSum(open)
+	if o <= 0 {
+		return 0
+	}
+	return BeamSum(got) / o
+}
