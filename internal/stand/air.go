@@ -1,0 +1,180 @@
+package stand
+
+import (
+	"math"
+
+	"bedweek/internal/cal"
+)
+
+// Air is what any crop meets in one space: the futures turned into the
+// warmth, light, cold and moisture of that space. It is made once per space
+// and shared by all crops.
+type Air struct {
+	env    *Env
+	start  cal.Day // first day of the futures
+	n      int     // days
+	k      int     // futures
+	months []uint8 // by day, 0 = January
+	dayH   []float32
+	sunSum []float32 // running sum of clear-day sun hours, by day
+
+	// By future and day, future-major: index f*n+i.
+	tmin, tmax []float32
+	soil       []float32 // °C in the seed zone
+	dli        []float32 // mol/m2/day
+	dliSum     []float32 // running sum, f*(n+1)+i
+	wet        []float32 // 1 = moist, 0 = wilted
+	hard       []float32 // 0 = soft, 1 = hardened by cool weather
+	night10    []float32 // mean of this and the next nine nights, °C
+	warm14     []float32 // mean of this and the last thirteen days' highest, °C
+}
+
+const (
+	molPerMJ      = 2.06  // mol of photosynthetic light in 1 MJ of sunshine: 45 % of energy at 4.57 µmol/J
+	lampDayH      = 16.0  // hours a lamp shelf is lit (common practice)
+	hardenBelowC  = 9.0   // daily mean below which plants harden
+	hardenDays    = 15.0  // days of it for full hardening
+	softenDays    = 10.0  // warm days that undo it
+	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
+	tiredShare    = 0.5   // share of that water left when growth begins to slow
+	soilLagDays   = 4.0   // seed zone follows the air with this lag
+	soilSunC      = 0.06  // seed zone warmer than air by this per MJ/m2 of the day's sun
+	defaultDepthM = 0.3
+)
+
+// NewAir turns the env's futures into the space's own air, light and soil.
+// It panics when the futures are missing or of unlike length.
+func NewAir(env *Env) *Air {
+	if len(env.Futures) == 0 {
+		panic("stand: an env needs at least one future")
+	}
+	a := &Air{env: env, start: env.Futures[0].Start, n: len(env.Futures[0].Days), k: len(env.Futures)}
+	for _, f := range env.Futures {
+		if f.Start != a.start || len(f.Days) != a.n {
+			panic("stand: futures must share their first day and length")
+		}
+	}
+	a.calendar()
+	size := a.k * a.n
+	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.dli, &a.wet, &a.hard, &a.night10, &a.warm14} {
+		*s = make([]float32, size)
+	}
+	a.dliSum = make([]float32, a.k*(a.n+1))
+	for f := range env.Futures {
+		a.future(f)
+	}
+	return a
+}
+
+func (a *Air) calendar() {
+	a.months = make([]uint8, a.n)
+	a.dayH = make([]float32, a.n)
+	a.sunSum = make([]float32, a.n+1)
+	for i := range a.n {
+		d := a.start + cal.Day(i)
+		a.months[i] = uint8(d.Month() - 1)
+		a.dayH[i] = float32(dayHours(a.env.Site.LatDeg, d.YearDay()))
+		if a.env.Indoor {
+			a.dayH[i] = lampDayH
+		}
+		a.sunSum[i+1] = a.sunSum[i] + float32(a.env.SunH[a.months[i]])
+	}
+}
+
+func (a *Air) future(f int) {
+	e, days := a.env, a.env.Futures[f].Days
+	o := f * a.n
+	depth := e.DepthM
+	if depth <= 0 {
+		depth = defaultDepthM
+	}
+	hold := coverHoldMM * math.Min(depth, 0.6)
+	water, hard := hold, 0.0
+	soil := (days[0].TminC + days[0].TmaxC) / 2
+	for i, d := range days {
+		lo, hi := d.TminC+e.NightC, d.TmaxC
+		light := e.Light[a.months[i]] * net(e)
+		dli := d.RadMJ * molPerMJ * light
+		if e.Indoor {
+			lo, hi, dli = e.LampC, e.LampC, e.LampDLI
+		}
+		if hi < lo {
+			hi = lo
+		}
+		mean := (lo + hi) / 2
+		sun := math.Min(d.RadMJ*light/15, 1.3)
+		soil += ((d.TminC+d.TmaxC)/2 - soil) / soilLagDays
+		seed := soil + soilSunC*d.RadMJ*light + e.WarmC*sun
+		if e.Indoor {
+			seed = e.LampC
+		}
+		if mean < hardenBelowC {
+			hard += 1 / hardenDays
+		} else {
+			hard -= math.Min(1, (mean-hardenBelowC)/6) / softenDays
+		}
+		hard = math.Max(0, math.Min(1, hard))
+		water = math.Min(hold, math.Max(0, water+d.RainMM-demandMM(d.RadMJ*light, mean)))
+		a.tmin[o+i], a.tmax[o+i] = float32(lo), float32(hi)
+		a.soil[o+i], a.dli[o+i] = float32(seed), float32(dli)
+		a.hard[o+i] = float32(hard)
+		a.wet[o+i] = float32(1 - e.Thirst*(1-math.Min(1, water/(tiredShare*hold))))
+		s := f*(a.n+1) + i
+		a.dliSum[s+1] = a.dliSum[s] + float32(dli)
+	}
+	rolling(a.night10[o:o+a.n], a.tmin[o:o+a.n], 0, 10)
+	rolling(a.warm14[o:o+a.n], a.tmax[o:o+a.n], -13, 1)
+}
+
+// rolling sets out[i] to the mean of in over [i+from, i+to), cut at the ends.
+func rolling(out, in []float32, from, to int) {
+	for i := range in {
+		sum, n := 0.0, 0
+		for j := max(0, i+from); j < min(len(in), i+to); j++ {
+			sum += float64(in[j])
+			n++
+		}
+		out[i] = float32(sum / float64(n))
+	}
+}
+
+// demandMM is a day's water need of a full leaf cover in mm, from sunshine
+// and warmth: the equilibrium form of [MAKKINK57], 0.65 of the sunshine's
+// share that goes to evaporation, at 2.45 MJ/mm.
+func demandMM(radMJ, meanC float64) float64 {
+	if meanC < 0 {
+		return 0
+	}
+	share := 0.40 + 0.0125*math.Min(meanC, 30) // slope/(slope+psychrometric), 0-30 °C, within 0.03
+	return 0.65 * share * radMJ / 2.45
+}
+
+func net(e *Env) float64 {
+	if e.Net <= 0 {
+		return 1
+	}
+	return e.Net
+}
+
+// dayHours is the time the sun's upper limb is above the horizon, in hours,
+// by the CBM model [FORSYTHE95] with 0.8333° for limb and refraction. Polar
+// days give 0 or 24.
+func dayHours(latDeg float64, yearDay int) float64 {
+	theta := 0.2163108 + 2*math.Atan(0.9671396*math.Tan(0.00860*(float64(yearDay)-186)))
+	phi := math.Asin(0.39795 * math.Cos(theta))
+	lat := latDeg * math.Pi / 180
+	x := (math.Sin(0.8333*math.Pi/180) + math.Sin(lat)*math.Sin(phi)) / (math.Cos(lat) * math.Cos(phi))
+	return 24 - 24/math.Pi*math.Acos(math.Max(-1, math.Min(1, x)))
+}
+
+// at returns the index of day d, which may lie outside [0, n).
+func (a *Air) at(d cal.Day) int { return int(d - a.start) }
+
+// week returns the plan week of index i; negative before the plan.
+func (a *Air) week(i int) int {
+	d := i - int(a.env.Start-a.start)
+	if d < 0 {
+		return -1
+	}
+	return d / 7
+}

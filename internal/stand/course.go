@@ -1,0 +1,164 @@
+package stand
+
+import (
+	"math"
+
+	"bedweek/internal/crop"
+)
+
+// ripe says what makes a crop ready.
+type ripe int
+
+const (
+	bySize   ripe = iota // leaves, heads, roots: grown large enough
+	byTime               // flowers: developed far enough
+	byFruit              // fruit and pods: flowered, set and filled
+	byForm               // bulbs: days long enough, then time
+	byWinter             // sprouting heads that must pass a winter first
+	byYear               // established perennials that bear once a year
+)
+
+// course is the way from a start to the first pick, in the book's numbers.
+type course struct {
+	way     crop.Way
+	ripe    ripe
+	goal    float32 // reference or good days from taking hold to ready
+	flower  float32 // reference days from taking hold to first flower
+	lag     float32 // reference days from flower to pick
+	pick    float32 // reference days the picking lasts
+	hold    float32 // reference days a ready plant stands
+	form    float32 // reference days of long days to form a bulb
+	formH   float32
+	bolt    float32 // reference days of inducing days to bolt
+	vern    float32 // days of cold asked
+	vernAt  float32 // development at which cold begins to count
+	born    float32 // maturity at the start, for frost
+	settle  int     // days to take hold
+	size    *sizeCurve
+	small   float32 // age share at which a stalled plant is worth pulling
+	limit   int     // days from start to first pick that still count as success
+	floorKg float32 // least yield that counts as success
+	quick   int     // the place's quickest, days; 0 = never
+	bestKg  float32
+}
+
+const (
+	takeHoldDays  = 7    // planted pieces make roots first (common practice)
+	dueFactor     = 1.3  // late beyond the book's or the place's days (growth.md: 1.2-1.4)
+	winterLimit   = 330  // days for crops that stand through winter (assumption)
+	floorShare    = 0.45 // of the smaller of the book's and the place's best yield
+	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
+	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
+	garlicForm    = 60.0 // reference days from bulbing day length to harvest (assumption)
+	onionForm     = 70.0
+	vernBolt      = 22.0 // reference days from the end of chill to a useless stem (assumption)
+	shortestHold  = 7.0
+)
+
+func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
+	co := &course{way: way, ripe: ripeBy(c), limit: math.MaxInt32}
+	days := c.DaysFromSet
+	steep, touch := startSteep, startTouch
+	switch way {
+	case crop.Sow:
+		days = c.DaysFromSow
+		steep, touch = seedSteep, seedTouch
+		co.goal = float32(days.Value - germ.refDays(c.RefC))
+	case crop.SetOut:
+		co.goal, co.born = float32(days.Value), 0.3
+	default:
+		co.settle = takeHoldDays
+		if days.Value == 0 {
+			days = c.DaysFromSow
+		}
+		co.goal, co.born = float32(days.Value-takeHoldDays), 0.3
+	}
+	co.goal = max(co.goal, 10)
+	co.size = newSizeCurve(steep, touch)
+	co.small = co.size.age(smallestShare)
+	co.lag = co.goal * float32(lagShare(c))
+	co.flower = co.goal - co.lag
+	co.pick = float32(max(c.HarvestDays.Value, shortestHold))
+	co.hold = float32(max(c.HoldDays.Value, shortestHold))
+	co.bolting(c)
+	if co.ripe == byForm {
+		co.form, co.formH = onionForm, float32(c.FormDayH.Value)
+		if bulbsAfterCold(c) {
+			co.form = garlicForm
+			co.goal = min(co.goal, 80)
+		}
+	}
+	return co
+}
+
+// bolting sets how much cold and how many long days send the crop to seed.
+func (co *course) bolting(c *crop.Crop) {
+	if vernalises(c) {
+		co.vern = float32(c.VernDays.Value)
+		co.bolt = vernBolt
+		leaves := c.VernLeaves.Value
+		if co.way == crop.SetOut {
+			leaves -= c.NurseryWeeks.Value
+		}
+		co.vernAt = float32(max(0, leaves) * leafDays)
+		return
+	}
+	co.bolt = float32(longDayBolt(c)) * co.goal
+	co.vernAt = 8
+}
+
+// longDayBolt is how much of the way to ready a crop gets in inducing days
+// before it bolts: lettuce and its kin a little past ready, spinach, cilantro
+// and the mustards before it (assumption; fits the printed sowing seasons).
+func longDayBolt(c *crop.Crop) float64 {
+	if c.Family == "Asteraceae" {
+		return 1.25
+	}
+	return 0.8
+}
+
+// bulbsAfterCold reports a bulb planted as a piece in autumn, which needs its
+// winter to divide into cloves, so that cold does not make it bolt.
+func bulbsAfterCold(c *crop.Crop) bool { return c.AutumnPlant && c.FormDayH.Value > 0 }
+
+func ripeBy(c *crop.Crop) ripe {
+	switch {
+	case c.Perennial && c.Harvest == crop.Fruiting:
+		return byYear
+	case c.FormDayH.Value > 0 && c.Class == "bulb":
+		return byForm
+	case c.Harvest == crop.Fruiting, c.Class == "fruit", c.Class == "grain", c.Class == "legume":
+		return byFruit
+	case c.Harvest == crop.Bloom:
+		return byTime
+	case c.Harvest == crop.Flush && c.Winter && vernalises(c):
+		return byWinter
+	}
+	return bySize
+}
+
+// lagShare is the part of the printed days that lies between flower and pick
+// (common practice: beans two weeks of eight, tomatoes six to seven of ten,
+// summer squash one of seven, melons and pumpkins half).
+func lagShare(c *crop.Crop) float64 {
+	switch {
+	case c.Family == "Solanaceae":
+		return 0.55
+	case c.Family == "Cucurbitaceae" && c.Harvest == crop.Once:
+		return 0.5
+	case c.Family == "Cucurbitaceae":
+		return 0.2
+	case c.Class == "legume":
+		return 0.28
+	}
+	return 0.35
+}
+
+func (t *Table) course(way crop.Way) *course {
+	for _, co := range t.courses {
+		if co.way == way {
+			return co
+		}
+	}
+	return nil
+}

@@ -1,0 +1,200 @@
+package stand
+
+// grow raises the plant from the day it is up to its first pick, picks it,
+// and judges the whole.
+func (p *plant) grow(i int) {
+	switch p.co.ripe {
+	case byFruit:
+		p.fruit(i)
+	case byForm:
+		p.bulb(i)
+	case byWinter:
+		p.sprout(i)
+	case byYear:
+		p.bear(i)
+	default:
+		p.leaf(i)
+	}
+	p.judge()
+}
+
+// deathCause turns a fate into a cause.
+func (p *plant) deathCause(d fate, i int) Cause {
+	if d == bolted {
+		return Bolted
+	}
+	if p.t.air.hard[p.f*p.t.air.n+i] < 0.5 && p.t.frost[0]-p.t.frost[1] > 3 {
+		return Unhardened
+	}
+	return Frosted
+}
+
+// overdue is the last index at which a first pick still counts.
+func (p *plant) overdue() int {
+	if p.standing || p.t.Crop.Perennial {
+		return len(p.day)
+	}
+	return min(len(p.day), p.start+min(p.co.limit, len(p.day)))
+}
+
+// hot reports whether the last fortnight's days spoil leaves and heads.
+func (p *plant) hot(i int) bool {
+	return p.t.heat && p.t.air.warm14[p.f*p.t.air.n+i] > p.t.heatC
+}
+
+// leaf raises leaves, heads, roots and flowers. What has stopped growing for
+// the winter is ready when it is worth pulling.
+func (p *plant) leaf(i int) {
+	goal, byAge := p.co.goal, p.co.ripe == byTime
+	small := p.co.small * goal
+	hot := 0
+	for end := p.overdue(); i < end; i++ {
+		if d := p.step(i); d != lives {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+		ready := p.u >= goal || (p.pace < standstill && p.u >= small)
+		if byAge {
+			ready = p.v >= goal && p.u >= 0.5*goal
+		}
+		if !ready {
+			continue
+		}
+		if p.hot(i) {
+			if hot++; hot > hotPatience {
+				p.fail(TooHot, i)
+				return
+			}
+			continue
+		}
+		p.pick(i)
+		return
+	}
+	p.late(i)
+}
+
+const hotPatience = 14 // days a ready plant waits for cooler weather
+
+// late ends a plant that was not ready in time: for want of light where that
+// is what held it back, else for want of time.
+func (p *plant) late(i int) {
+	c := TooSlow
+	if p.v > 1.15*p.co.goal && p.u < p.co.goal {
+		c = TooSmall
+	}
+	p.fail(c, min(i, len(p.day)-1))
+}
+
+// bulb raises bulbs: leaves until the days are long enough (and the winter
+// cold was had, where it is needed), then the bulb.
+func (p *plant) bulb(i int) {
+	co := p.co
+	cold := bulbsAfterCold(p.t.Crop)
+	var form float32
+	dayH := p.t.air.dayH
+	for end := p.overdue(); i < end; i++ {
+		if d := p.step(i); d != lives {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+		if cold && p.vern < co.vern {
+			p.vern += p.day[i].vern
+			continue
+		}
+		if dayH[i] >= co.formH {
+			form += p.day[i].dev
+		}
+		if form >= co.form {
+			p.pick(i)
+			return
+		}
+	}
+	if form == 0 {
+		p.fail(NoBulb, min(i, len(p.day)-1))
+		return
+	}
+	p.late(i)
+}
+
+// sprout raises sprouting heads that need a winter: after it, a month's
+// reference days make the shoots.
+func (p *plant) sprout(i int) {
+	var after float32
+	for end := p.overdue(); i < end; i++ {
+		d := p.step(i)
+		if d == frozen {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+		if p.vern >= p.co.vern && p.u >= p.co.small*p.co.goal {
+			if after += p.day[i].dev; after >= sproutDays {
+				p.bolts = false
+				p.pick(i)
+				return
+			}
+		}
+	}
+	p.late(i)
+}
+
+const sproutDays = 18.0 // reference days from the end of chill to shoots (assumption)
+
+// fruit raises a plant to flower and then to its first set fruit.
+func (p *plant) fruit(i int) {
+	co := p.co
+	end := p.overdue()
+	for ; i < end && p.v < co.flower; i++ {
+		if d := p.step(i); d != lives {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+	}
+	if p.t.Crop.Harvest == "once" {
+		p.fruitOnce(i, end)
+		return
+	}
+	p.fruitRun(i)
+}
+
+// fruitOnce sets one lot of fruit and ripens it.
+func (p *plant) fruitOnce(i, end int) {
+	var set, tried float32
+	for ; i < end && set < setNeed; i++ {
+		if d := p.step(i); d != lives {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+		set += p.day[i].dev * p.day[i].set
+		if tried += p.day[i].dev; tried > setPatience {
+			p.fail(NoSet, i)
+			return
+		}
+	}
+	for ripe := p.v + p.co.lag - setNeed; i < end; i++ {
+		if d := p.step(i); d != lives {
+			p.fail(p.deathCause(d, i), i)
+			return
+		}
+		if p.v >= ripe {
+			p.pick(i)
+			return
+		}
+	}
+	p.late(i)
+}
+
+const (
+	setNeed     = 3.0  // reference days of full set for a crop
+	setPatience = 25.0 // reference days of flowering without enough of it
+)
+
+// bear waits for an established perennial's yearly fruit.
+func (p *plant) bear(i int) {
+	settled := i
+	if !p.standing {
+		settled = i + firstBearingDays
+	}
+	p.fruitYears(i, settled)
+}
+
+const firstBearingDays = 150 // a planting bears from its next spring on (common practice)

@@ -1,0 +1,93 @@
+package stand
+
+import (
+	"sort"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// tally gathers the mean picture over futures, by plan week.
+type tally struct {
+	cover, height []float32
+	flow          []float32 // fruit set by day, scratch
+}
+
+func (t *Table) growth(way crop.Way, day cal.Day, standing bool) Growth {
+	a := t.air
+	weeks := a.env.Weeks
+	g := Growth{Outcomes: make([]Outcome, a.k), Sown: day}
+	g.FootprintM2, g.HeightM = make([]float32, weeks), make([]float32, weeks)
+	if way == crop.SetOut {
+		g.ShelfWeeks = int(t.Crop.NurseryWeeks.Value + 0.5)
+		g.Sown = day - cal.Day(7*g.ShelfWeeks)
+	}
+	co := t.course(way)
+	kg := make([]float32, a.k*weeks)
+	sum := tally{cover: g.FootprintM2, height: g.HeightM, flow: make([]float32, a.n)}
+	for f := range a.k {
+		o := &g.Outcomes[f]
+		o.Kg = kg[f*weeks : (f+1)*weeks : (f+1)*weeks]
+		if co == nil {
+			o.Cause = NotUp
+			continue
+		}
+		p := t.run(co, f, a.at(day), standing, &sum, o.Kg)
+		t.outcome(&p, o)
+		if o.OK {
+			g.Success++
+		}
+	}
+	side := float32(t.Crop.SpacingM.Value)
+	high := float32(t.Crop.HeightM.Value)
+	for w := range weeks {
+		g.FootprintM2[w] *= side * side / float32(a.k)
+		g.HeightM[w] *= high / float32(a.k)
+	}
+	g.summarise()
+	return g
+}
+
+// outcome turns a plant's days into calendar days.
+func (t *Table) outcome(p *plant, o *Outcome) {
+	o.OK, o.Cause = p.ok, p.cause
+	date := func(i int) cal.Day {
+		if i < 0 {
+			return 0
+		}
+		return t.air.start + cal.Day(i)
+	}
+	o.Up, o.First, o.Last, o.End = date(p.up), date(p.first), date(p.last), date(p.end)
+}
+
+func (g *Growth) summarise() {
+	var first, last, end []cal.Day
+	counts := map[Cause]int{}
+	for _, o := range g.Outcomes {
+		if o.OK {
+			first, last, end = append(first, o.First), append(last, o.Last), append(end, o.End)
+		} else {
+			counts[o.Cause]++
+		}
+	}
+	g.FirstPick, g.LastPick, g.EndOfUse = window(first), window(last), window(end)
+	best := 0
+	for _, c := range causes {
+		if counts[c] > best {
+			best, g.Cause = counts[c], c
+		}
+	}
+}
+
+// causes in the order that breaks ties.
+var causes = [...]Cause{NotUp, Frosted, Unhardened, Chilled, NoSet, NoBulb, Bolted, TooHot, TooSmall, TooSlow}
+
+// window takes the middle four in five of the days, sorting them in place.
+func window(d []cal.Day) cal.Window {
+	if len(d) == 0 {
+		return cal.Window{}
+	}
+	sort.Slice(d, func(i, j int) bool { return d[i] < d[j] })
+	at := func(q float64) cal.Day { return d[int(q*float64(len(d)-1)+0.5)] }
+	return cal.Window{Early: at(0.1), Likely: at(0.5), Late: at(0.9)}
+}

@@ -1,0 +1,50 @@
+package stand
+
+import (
+	"math"
+
+	"bedweek/internal/crop"
+)
+
+// measure finds the place's quickest start and best yield for a course by
+// trying a start a week through a year in a few futures, and sets from them
+// what still counts as success (growth.md, "which window matches practice").
+func (t *Table) measure(co *course) {
+	c := t.Crop
+	co.limit = math.MaxInt32
+	co.floorKg = 0
+	days := c.DaysFromSet
+	if co.way == crop.Sow || days.Value == 0 {
+		days = c.DaysFromSow
+	}
+	book := math.Max(days.Value, days.High)
+	quick, best := math.MaxInt32, float32(0)
+	scratch := tally{flow: make([]float32, t.air.n)}
+	first := t.air.at(t.air.env.Start)
+	for i := first; i < min(first+365, t.air.n); i += 7 {
+		slow, kg, n := 0, float32(0), 0
+		for f := 0; f < min(tried, t.air.k); f++ {
+			p := t.run(co, f, i, false, &scratch, nil)
+			kg += p.total
+			if p.first >= 0 {
+				slow += p.first - i
+				n++
+			}
+		}
+		if n > 0 {
+			quick = min(quick, slow/n)
+		}
+		best = max(best, kg/float32(min(tried, t.air.k)))
+	}
+	co.bestKg = best
+	if quick < math.MaxInt32 {
+		co.quick = quick
+	}
+	co.limit = int(dueFactor * math.Max(book, float64(co.quick)))
+	if c.Winter || c.AutumnPlant || co.ripe == byForm || co.ripe == byWinter {
+		co.limit = max(co.limit, winterLimit)
+	}
+	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)
+}
+
+const tried = 3 // futures looked at for the place's best

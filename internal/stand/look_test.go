@@ -1,0 +1,50 @@
+package stand
+
+import (
+	"fmt"
+	"os"
+	"testing"
+	"time"
+
+	"bedweek/internal/cal"
+)
+
+// TestLook prints the year of each crop when LOOK is set, for judging by eye.
+func TestLook(t *testing.T) {
+	if os.Getenv("LOOK") == "" {
+		t.Skip("set LOOK=1 to print the tables")
+	}
+	env := seattle(t, 20)
+	if os.Getenv("LOOK") == "sine" {
+		env = maritime(20)
+	}
+	for _, c := range handCrops() {
+		tab := NewTable(c, env, nil)
+		for _, way := range c.Ways {
+			co := tab.course(way)
+			fmt.Printf("\n%s, %s: quick %d, limit %d, best %.2f of %.2f kg\n", c.ID, way, co.quick, co.limit, co.bestKg, c.YieldKg.Value)
+			for d := env.Start; d < cal.Of(2015, time.January, 8); d += 14 {
+				g := tab.Grow(way, d)
+				kg := float32(0)
+				for _, o := range g.Outcomes {
+					for _, x := range o.Kg {
+						kg += x / float32(len(g.Outcomes))
+					}
+				}
+				days := 0
+				if !g.FirstPick.None() {
+					days = int(g.FirstPick.Likely - d)
+				}
+				fmt.Printf("%s  %2d  %3d d  pick %-6s..%-6s end %-6s %.2f kg  %s\n", d.Short(), g.Success, days,
+					short(g.FirstPick.Likely), short(g.LastPick.Likely), short(g.EndOfUse.Likely), kg, g.Cause)
+			}
+		}
+	}
+}
+
+func short(d cal.Day) string {
+	if d == 0 {
+		return "-"
+	}
+	return d.Time().Format("2 Jan")
+}

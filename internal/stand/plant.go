@@ -1,0 +1,237 @@
+package stand
+
+import (
+	"math"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// plant is the state of one start in one future. Each day its rates are read
+// from the table first and then added up (rates before states).
+type plant struct {
+	t        *Table
+	co       *course
+	f        int
+	day      []rate // this future's days
+	start    int    // index of the start
+	plan     int    // index of the plan's first day
+	standing bool
+
+	u     float32 // good days since it took hold
+	v     float32 // reference days since it took hold
+	vern  float32 // cold days
+	bolt  float32 // inducing days
+	pace  float32 // growth lately, good days a day
+	held  float32 // reference days since ready
+	scale float32 // kg of a full yield here and in this world
+	inv   float32 // 1/goal
+	soft  float32 // warmest night that can harm it at all
+	bolts bool
+
+	up, first, last, end int // day indices, -1 = never
+	ok                   bool
+	cause                Cause
+	total                float32 // kg, also outside the plan
+	kg                   []float32
+	sum                  *tally
+	mark                 int // next day to note its size
+}
+
+const (
+	paceLag      = 0.1
+	standstill   = 0.15 // good days a day: below this a plant has stopped for the winter
+	seedPatience = 60   // days after which seed has rotted (common practice)
+	seedLoss     = 0.988
+	seedLeast    = 0.3 // share of seed up that makes a stand
+	nightSlackC  = 1.5 // a mean of ten nights this far below the printed least night still passes
+	soilSlackC   = 2.0 // the same for the soil's daily mean, printed for mornings
+)
+
+// run follows one start. kg and sum are added to.
+func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []float32) plant {
+	a := t.air
+	p := plant{t: t, co: co, f: f, day: t.rates[f*a.n : (f+1)*a.n], start: start,
+		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1,
+		kg: kg, sum: sum, mark: start, inv: 1 / co.goal, pace: 1}
+	p.scale = float32(t.Crop.YieldKg.Value*t.world(f).Yield) * t.room
+	p.soft = max(t.frost[0], t.frost[1])
+	p.bolts = !t.Crop.Perennial && co.ripe != byForm || vernalises(t.Crop) && !bulbsAfterCold(t.Crop)
+	if start >= a.n || (start < 0 && !standing) {
+		return p.fail(TooSlow, max(0, min(start, a.n-1)))
+	}
+	i := start
+	if start < 0 {
+		p.enterGrown()
+		i = 0
+	} else if c := p.settle(&i); c != Fine {
+		return p.fail(c, i)
+	}
+	p.up = i
+	p.grow(i)
+	return p
+}
+
+// enterGrown takes over a planting older than the weather at hand as if its
+// days so far had been ordinary.
+func (p *plant) enterGrown() {
+	p.mark = 0
+	done := float32(-p.start)
+	p.u = min(done, p.co.goal)
+	p.v = min(done, p.co.flower)
+	p.vern = p.co.vern
+}
+
+// fail ends the plant without success on day i.
+func (p *plant) fail(c Cause, i int) plant {
+	p.ok, p.cause = false, c
+	if p.end < 0 {
+		p.end = i
+	}
+	return *p
+}
+
+// settle takes a start to the day it is up or has taken hold.
+func (p *plant) settle(i *int) Cause {
+	if p.co.way == crop.Sow {
+		return p.emerge(i)
+	}
+	if c := p.cold(*i); c != Fine && !p.standing && !p.t.air.env.Indoor {
+		return c
+	}
+	for n := 0; n < p.co.settle && *i+1 < len(p.day); n++ {
+		p.note(*i)
+		*i++
+	}
+	return Fine
+}
+
+// cold says whether careful growers would still wait with setting out.
+func (p *plant) cold(i int) Cause {
+	c, o := p.t.Crop, p.f*p.t.air.n+i
+	if c.SetNightMin.Known() && p.co.way == crop.SetOut &&
+		float64(p.t.air.night10[o])+p.t.air.env.Cover < c.SetNightMin.Value-nightSlackC {
+		return Chilled
+	}
+	if c.SetSoilMin.Known() && float64(p.t.air.soil[o]) < c.SetSoilMin.Value-soilSlackC {
+		return Chilled
+	}
+	return Fine
+}
+
+// emerge adds up the days' share of the way to emergence.
+func (p *plant) emerge(i *int) Cause {
+	soil := p.t.air.soil[p.f*p.t.air.n:]
+	var done, warm float32
+	for n := 1; ; n++ {
+		if *i+1 >= len(p.day) || n > seedPatience {
+			if p.standing {
+				return Fine
+			}
+			return NotUp
+		}
+		p.note(*i)
+		done += p.day[*i].emerge
+		warm += soil[*i]
+		*i++
+		if done >= 1 {
+			_, share := p.t.germ.at(float64(warm / float32(n)))
+			alive := share * p.t.world(p.f).Emerge * math.Pow(seedLoss, float64(n))
+			if alive < seedLeast && !p.standing {
+				return NotUp
+			}
+			return Fine
+		}
+	}
+}
+
+// note adds the plant's size to the mean picture once a week.
+func (p *plant) note(i int) {
+	if i != p.mark {
+		return
+	}
+	p.mark = i + 7
+	if i < p.plan {
+		p.mark = min(i+7, p.plan)
+		return
+	}
+	w := (i - p.plan) / 7
+	p.mark = p.plan + 7*(w+1)
+	if p.sum == nil || w >= len(p.sum.cover) {
+		return
+	}
+	s := float64(min(1, p.co.size.at(p.u*p.inv)))
+	p.sum.cover[w] += float32(math.Max(leastShare, math.Pow(s, coverPower)))
+	p.sum.height[w] += float32(math.Pow(s, heightPower))
+}
+
+// fate is what a day did to a plant.
+type fate uint8
+
+const (
+	lives fate = iota
+	frozen
+	bolted
+)
+
+// step adds one day's rates to the plant and says what became of it.
+func (p *plant) step(i int) fate {
+	r := &p.day[i]
+	if i == p.mark {
+		p.note(i)
+	}
+	p.u += r.grow
+	p.v += r.dev
+	p.pace += paceLag * (r.grow - p.pace)
+	if r.night <= p.soft && r.night <= p.limit(r) && (!p.standing || i >= p.plan) {
+		return frozen
+	}
+	if !p.bolts || p.v < p.co.vernAt {
+		return lives
+	}
+	if p.vern < p.co.vern {
+		p.vern = max(0, p.vern+r.vern)
+		return lives
+	}
+	p.bolt += r.bolt
+	if p.bolt > p.co.bolt {
+		return bolted
+	}
+	return lives
+}
+
+// limit is the night that kills the plant as old and as hardened as it is:
+// from the soft seedling's limit to the hardened grown plant's.
+func (p *plant) limit(r *rate) float32 {
+	m := min(1, p.u*p.inv+p.co.born)
+	deep := 0.3*m + 0.3*r.hard + 0.4*m*r.hard
+	return p.t.frost[0] + (p.t.frost[1]-p.t.frost[0])*deep
+}
+
+// add books kg picked on day i to its plan week.
+func (p *plant) add(i int, kg float32) {
+	p.total += kg
+	if i < p.plan {
+		return
+	}
+	if w := (i - p.plan) / 7; w < len(p.kg) {
+		p.kg[w] += kg
+	}
+}
+
+// date is the calendar day of index i.
+func (p *plant) date(i int) cal.Day { return p.t.air.start + cal.Day(i) }
+
+// light is the mean daily light, mol/m2, and the mean clear-day sun hours of
+// the last lightDays before day i in which the plant grew.
+func (p *plant) light(i int) (dli, sunH float64) {
+	const lightDays = 75
+	a := p.t.air
+	from := max(p.up, i-lightDays, 0)
+	if i <= from {
+		return math.Inf(1), 24
+	}
+	n := float64(i - from)
+	s := a.dliSum[p.f*(a.n+1):]
+	return float64(s[i]-s[from]) / n, float64(a.sunSum[i]-a.sunSum[from]) / n
+}

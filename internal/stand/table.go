@@ -1,0 +1,197 @@
+package stand
+
+import (
+	"math"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// rate is one crop's day in one future. All are rates or states of the day's
+// weather alone, never of the plant, so that every start shares them.
+type rate struct {
+	emerge float32 // share of the way to emergence
+	dev    float32 // development, reference days
+	grow   float32 // growth, good days
+	night  float32 // coldest of the night with cover and the future's doubt, °C
+	hard   float32 // 0 = soft .. 1 = hardened
+	vern   float32 // cold that counts towards bolting or bulbing, days
+	bolt   float32 // long warm days that count towards bolting, reference days
+	set    float32 // share of flowers that set
+}
+
+// Table holds a crop's daily rates in one space through all futures.
+type Table struct {
+	Crop    *crop.Crop
+	air     *Air
+	worlds  []World
+	germ    emergence
+	rates   []rate // future-major
+	heat    bool   // HeatC spoils the pick
+	heatC   float32
+	room    float32 // yield left by the root room, 0..1
+	frost   [2]float32
+	courses []*course
+}
+
+// NewTable works out the rates of c in env. worlds holds one World per
+// future; nil means the book's middle values in all.
+func NewTable(c *crop.Crop, env *Env, worlds []World) *Table {
+	return NewAir(env).Table(c, worlds)
+}
+
+// Table works out the rates of c, sharing a's weather with other crops.
+func (a *Air) Table(c *crop.Crop, worlds []World) *Table {
+	t := &Table{Crop: c, air: a, worlds: worlds, germ: newEmergence(c)}
+	t.room = float32(rootRoom(c, a.env))
+	t.heat = spoiledByHeat(c)
+	t.heatC = float32(c.HeatC.Value)
+	t.frost = [2]float32{float32(c.FrostSeedling.Value), float32(c.FrostKill.Value)}
+	t.fill()
+	for _, way := range c.Ways {
+		t.courses = append(t.courses, newCourse(c, way, &t.germ))
+	}
+	for _, co := range t.courses {
+		t.measure(co)
+	}
+	return t
+}
+
+func (t *Table) world(f int) World {
+	if f < len(t.worlds) {
+		return t.worlds[f]
+	}
+	return Middle()
+}
+
+func (t *Table) fill() {
+	a, c := t.air, t.Crop
+	t.rates = make([]rate, a.k*a.n)
+	warm, light := newWarmth(c), newLightCurve(c, a.env.Indoor)
+	fruit := sets(c)
+	for f := range a.k {
+		w := t.world(f)
+		pace := 1 / math.Max(0.3, w.Days)
+		o := f * a.n
+		for i := range a.n {
+			lo, hi := float64(a.tmin[o+i]), float64(a.tmax[o+i])
+			chill := chillCheck(c, lo)
+			dev := warm.over(lo, hi) * pace * chill
+			r := &t.rates[o+i]
+			em, _ := t.germ.at(float64(a.soil[o+i]))
+			r.emerge = float32(em / fieldSlow)
+			r.dev = float32(dev)
+			r.grow = float32(dev * light.at(float64(a.dli[o+i])) * float64(a.wet[o+i]))
+			r.night = float32(lo + a.env.Cover - w.ColdC)
+			if a.env.Indoor {
+				r.night = 20
+			}
+			r.hard = a.hard[o+i]
+			r.vern = float32(coldDay(c, lo, hi))
+			r.bolt = float32(dev * boltShare(c, float64(a.dayH[i]), hi))
+			r.set = 1
+			if fruit && !a.env.Indoor {
+				r.set = float32(setShare(c, lo, hi))
+			}
+		}
+	}
+}
+
+const (
+	fieldSlow    = 1.15 // days to come up in a bed over days in the laboratory's table (assumption)
+	chillPerC    = 0.08 // growth lost per degree of night below ChillC (assumption)
+	chillMost    = 0.6
+	boltRampH    = 1.0 // hours above BoltDayH for full effect
+	vernLeastC   = 0.0 // colder hours do not count as chill
+	longEnoughH  = 11.5
+	roomPower    = 0.7 // yield falls with root room to this power (assumption)
+	devernAboveC = 20.0
+)
+
+// chillCheck is the share of growth left after a cold night.
+func chillCheck(c *crop.Crop, nightC float64) float64 {
+	if !c.ChillC.Known() || nightC >= c.ChillC.Value {
+		return 1
+	}
+	return 1 - math.Min(chillMost, chillPerC*(c.ChillC.Value-nightC))
+}
+
+// coldDay is the part of a day cold enough to count, less what warmth undoes.
+func coldDay(c *crop.Crop, lo, hi float64) float64 {
+	if !vernalises(c) {
+		return 0
+	}
+	limit := c.VernMaxC.Value
+	n := 0.0
+	for _, s := range dayShape {
+		if x := (lo+hi)/2 + (hi-lo)/2*s; x <= limit && x >= vernLeastC {
+			n++
+		} else if x > devernAboveC {
+			n -= 0.5
+		}
+	}
+	return n / float64(len(dayShape))
+}
+
+// boltShare weighs a day's development by its length, and by its warmth for
+// crops that bolt in long days alone.
+func boltShare(c *crop.Crop, dayH, hi float64) float64 {
+	from := c.BoltDayH.Value
+	switch {
+	case vernalises(c):
+		if from == 0 {
+			from = longEnoughH
+		}
+		return clamp01((dayH - from) / boltRampH)
+	case from > 0:
+		return clamp01((dayH-from)/boltRampH) * (0.5 + 0.5*clamp01((hi-15)/8))
+	}
+	return 0
+}
+
+func vernalises(c *crop.Crop) bool { return c.VernDays.Value > 0 && c.VernMaxC.Known() }
+
+// sets reports whether fruit must set before there is anything to pick.
+func sets(c *crop.Crop) bool {
+	switch c.Class {
+	case "fruit", "legume", "grain":
+		return true
+	}
+	return c.Harvest == crop.Fruiting
+}
+
+func spoiledByHeat(c *crop.Crop) bool {
+	return c.HeatC.Known() && c.HeatC.Value > 0 && (c.Class == "leaf" || c.Class == "head" || c.Harvest == crop.Flush)
+}
+
+// rootRoom is the share of its yield a plant makes in the depth and the
+// volume that its own ground share gives it.
+func rootRoom(c *crop.Crop, e *Env) float64 {
+	room := 1.0
+	if d := c.MinDepthM.Value; d > 0 && e.DepthM > 0 && e.DepthM < d {
+		room *= e.DepthM / d
+	}
+	need, side := c.VolumeL.Value, c.SpacingM.Value
+	if need > 0 && e.VolumeL > 0 && e.AreaM2 > 0 && side > 0 {
+		have := e.VolumeL / e.AreaM2 * math.Min(side*side, e.AreaM2)
+		if have < need {
+			room *= math.Pow(have/need, roomPower)
+		}
+	}
+	return room
+}
+
+// Grow follows one start through all futures. way must be one of the crop's;
+// day must not lie before the futures unless the planting already stands
+// (Stand). The result's slices are its own.
+func (t *Table) Grow(way crop.Way, day cal.Day) Growth { return t.growth(way, day, false) }
+
+// Stand follows what already stands, started on day, from the past on.
+// Deaths before the plan's start are left out: it is there.
+func (t *Table) Stand(way crop.Way, day cal.Day) Growth { return t.growth(way, day, true) }
+
+// Grow follows one start through all futures of env. To try many days, make
+// a Table once instead.
+func Grow(env *Env, st Start) Growth {
+	return NewTable(st.Crop, env, st.World).growth(st.Way, st.Day, st.Standing)
+}
