@@ -27,7 +27,7 @@ func (s *Scene) Spells(r Receptor, at Place, day cal.Day) []Spell {
 	month := int(day.Month())
 	beam := func(h float64) float64 {
 		d := sunAt(at, day, h)
-		if d.Z <= 0 || d.Dot(r.Normal) <= 0 {
+		if d.Z <= 0 || r.BeamFactor(d) == 0 {
 			return 0
 		}
 		return s.Passes(r.At, d, month)
@@ -35,8 +35,8 @@ func (s *Scene) Spells(r Receptor, at Place, day cal.Day) []Spell {
 	var out []Spell
 	add := func(a, b, passes float64) {
 		if passes > 0 && b > a {
-			mid := sunAt(at, day, (a+b)/2).Dot(r.Normal)
-			out = append(out, Spell{From: a, To: b, Passes: passes, Height: max(0, mid)})
+			out = append(out, Spell{From: a, To: b, Passes: passes,
+				Height: r.BeamFactor(sunAt(at, day, (a+b)/2))})
 		}
 	}
 	a, was := 0.0, beam(0)
@@ -78,6 +78,15 @@ func SunHours(spells []Spell, from, to float64) float64 {
 	}
 	return sum
 }
+
+// DayHours adds up a day's spells.
+func DayHours(spells []Spell) float64 { return SunHours(spells, 0, 24) }
+
+// MorningHours adds up the spells before mean solar noon.
+func MorningHours(spells []Spell) float64 { return SunHours(spells, 0, 12) }
+
+// AfternoonHours adds up the spells after mean solar noon.
+func AfternoonHours(spells []Spell) float64 { return SunHours(spells, 12, 24) }
 
 // BeamSum adds up the receptor's cosine to the sun over spells, in hours: what
 // it would get from a sun of constant strength.

@@ -64,7 +64,7 @@ func (s *Scene) light(r Receptor, site Place, days [12]sunDay, sky Sky, mean [12
 		views[m] = s.monthView(sky, r, m, views)
 		l.SkyView += views[m] / 12
 		spells := s.Spells(r, site, cal.Of(refYear, time.Month(m+1), sunHoursDay))
-		l.SunH[m] = SunHours(spells, 0, 24)
+		l.SunH[m] = DayHours(spells)
 
 		through := s.through(r, days[m], m+1)
 		day := days[m]
@@ -104,7 +104,7 @@ func (s *Scene) sameLeaf(a, b int) bool {
 func (s *Scene) through(r Receptor, day sunDay, month int) []float64 {
 	out := make([]float64, len(day.dirs))
 	for i, d := range day.dirs {
-		if c := d.Dot(r.Normal); c > 0 {
+		if c := r.BeamFactor(d); c > 0 {
 			out[i] = c / d.Z * s.Passes(r.At, d, month)
 		}
 	}

@@ -13,6 +13,15 @@ func Level(x, y, z float64) Receptor {
 	return Receptor{At: geom.Vec{X: x, Y: y, Z: z}, Normal: geom.Up()}
 }
 
+// BeamFactor returns the receptor's share of a beam from a direction: the
+// cosine to its normal, 0 from behind.
+func (r Receptor) BeamFactor(towards geom.Vec) float64 {
+	return max(0, towards.Dot(r.Normal))
+}
+
+// AnyMonth is a month for scenes in which nothing drops its leaves.
+const AnyMonth = 1
+
 // Passes returns the share of light, 0 to 1, that comes through the scene to
 // a point from a unit direction in a month. Each body counts once a part.
 func (s *Scene) Passes(at, towards geom.Vec, month int) float64 {

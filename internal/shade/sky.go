@@ -41,7 +41,7 @@ func (s *Scene) SkyView(sky Sky, r Receptor, month int) float64 {
 	got, open := 0.0, 0.0
 	for i, d := range sky.rays {
 		open += d.Z * sky.solid[i]
-		if c := d.Dot(r.Normal); c > 0 {
+		if c := r.BeamFactor(d); c > 0 {
 			got += c * sky.solid[i] * s.Passes(r.At, d, month)
 		}
 	}
