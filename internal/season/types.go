@@ -7,24 +7,29 @@ import "bedweek/internal/cal"
 
 // Problem is one season to plan.
 type Problem struct {
-	Start    cal.Day // a Monday
-	Weeks    int
-	Futures  int
-	Spaces   []Space
-	Foods    []Food
-	Options  []Option
-	Stays    []Stay
-	Batches  []Batch
-	Shelf    []float64 // places by week
-	Minutes  []float64 // wished minutes by week; empty = no limit
-	OverCost float64   // cost of a minute over the wish
-	RestCost float64   // cost (meals) of clearing one more space than ClearMax in one week
-	ClearMax int       // spaces that may be cleared in one week without cost; 0 = no limit
-	Musts    []Must
-	Discount float64 // a week's worth of delay, e.g. 0.002
+	Start      cal.Day // a Monday
+	Weeks      int
+	Futures    int
+	Spaces     []Space
+	Foods      []Food
+	Options    []Option
+	Stays      []Stay
+	Batches    []Batch
+	Shelf      []float64 // places by week, from ShelfStart; weeks after the list have none
+	ShelfStart int       // week of Shelf[0], 0 or negative; weeks before it are past and not counted
+	Minutes    []float64 // wished minutes by week; empty or shorter = no limit in the weeks left out
+	OverCost   float64   // cost of a minute over the wish
+	RestCost   float64   // cost (meals) of clearing one more space than ClearMax in one week
+	ClearMax   int       // spaces that may be cleared in one week without cost; 0 = no limit
+	Musts      []Must
+	Locks      []Planting     // kept as they are, option and plants
+	Totals     map[string]int // most plants of a MaxTotal group (seed left, pots ready); absent = no limit
+	Discount   float64        // a meal a week later is worth 1/(1+Discount) of one now, e.g. 0.002
 }
 
-// Space limits what can stand together in one place.
+// Space limits what can stand together in one place. A limit of 0 is no room
+// at all, not "unknown". What stands already never breaks a limit by itself;
+// a new planting may not add to a limit that is full.
 type Space struct {
 	ID       string
 	AreaM2   float64
@@ -41,49 +46,55 @@ type Batch struct {
 	Last map[int]int
 }
 
-// Food is something eaten. The first Want meals of a week are worth Worth
-// each falling to Floor share at Want; between Want and 2 Want the worth is
-// Extra; beyond, nothing. Shelf is how many weeks a pick keeps.
+// Food is something eaten. Of one week's meals the first half of Want is worth
+// Worth each, the second half (Worth+Extra)/2, what lies between Want and
+// twice Want Extra, and beyond that nothing. Lawful when
+// 0 <= Extra <= Worth. A pick of week w may be eaten in weeks
+// w to w+Shelf. docs/season.md says how eating is chosen.
 type Food struct {
 	ID    string
-	Want  []float64 // meals by week
-	Worth float64
-	Extra float64
-	Shelf int
+	Want  []float64 // meals by week; weeks after the list want none
+	Worth float64   // worth of a meal, in meals
+	Extra float64   // worth of a meal beyond the want, 0 to Worth
+	Shelf int       // weeks a pick keeps; 0 = eaten in the week it is picked
 }
 
-// Option is one thing that could be started: crop, space, week, way.
+// Option is one thing that could be started: crop, space, week, way. It can be
+// in a plan once, with Min to Max plants; Min > Max means never. Its ID less
+// the part after the last dot names the same planting in other weeks.
 type Option struct {
 	ID           string // "space.crop.way.week", the tie-breaker
 	Crop         string
 	Space        int
-	Family       int         // rotation group
-	Interval     int         // weeks before the family should return to the batch
+	Family       int         // rotation group, -1 = none
+	Interval     int         // whole weeks the family should be absent from the batch; 0 = any
 	Food         int         // index in Foods, -1 = none eaten (flowers)
 	Week         int         // week it takes ground
 	End          int         // last week it holds ground (inclusive), at most Weeks-1
 	Min, Max     int         // plants of a batch
-	Footprint    []float64   // m2 per plant by week, from Week
-	VolumeL      float64     // root room per plant at full size
-	TallFrom     int         // week from which it is tall, -1 = never
-	SupportM     float64     // per plant
-	ShelfFrom    int         // week its pots take places (may be negative), -1<<30 = never
+	Footprint    []float64   // m2 per plant by week, from Week; the last holds on to End
+	VolumeL      float64     // root room per plant at full size; in a week it uses the share Footprint has of its largest
+	TallFrom     int         // plan week from which its footprint counts as tall, -1 = never
+	SupportM     float64     // per plant, while it holds ground
+	ShelfFrom    int         // week its pots take places, to Week-1 (may be negative); -1<<30 = never
 	ShelfPlaces  float64     // places per plant
 	Minutes      []float64   // per plant by week from Week
 	BatchMinutes float64     // once, in Week
 	Fixed        float64     // cost of a batch, meals
 	Cost         float64     // cost per plant, meals
-	Meals        [][]float32 // [future][week from 0 of the plan - see MealsFrom] meals per plant
+	Meals        [][]float32 // [future][i] meals per plant picked in week MealsFrom+i; weeks outside the plan are not counted
 	MealsFrom    int
-	Tail         float64 // worth per plant of what it will still give after the horizon
+	Tail         float64 // worth per plant of what it will still give after the horizon, as given (not discounted)
 	Bonus        float64 // worth per plant that is not food (bloom weeks)
 	RotationCost float64 // cost per plant if the family returns too early
 	MaxTotal     string  // group whose total plants are limited, "" = none
 	Risk         float64 // cost per plant for the hazard of a failed batch
+	OK           []bool  // by future: it makes it; not priced, only counted for the pages
 }
 
 // Stay is a planting in the ground. It is pulled at the end of a chosen week,
-// at the latest at End; pull week -1 means "before the plan begins".
+// at the latest at End; pull week -1 means "before the plan begins". An End at
+// or after the last week counts as the last week.
 type Stay struct {
 	ID         string
 	Crop       string
@@ -92,18 +103,19 @@ type Stay struct {
 	Food       int
 	Plants     int
 	End        int
-	MustKeepTo int       // may not be pulled before this week (-1 = free)
-	Footprint  []float64 // m2 for the whole planting by week from 0
+	MustKeepTo int       // first lawful pull week (-1 = free)
+	Footprint  []float64 // m2 for the whole planting by week from 0; the last holds on
 	Tall       bool
 	SupportM   float64
-	VolumeL    float64
+	VolumeL    float64     // at full size, shared by week as in Option
 	Meals      [][]float32 // [future][week] for the whole planting
 	Minutes    []float64
-	Tail       float64 // worth after the horizon if kept to the end
-	PullCost   float64
+	Tail       float64 // worth after the horizon if kept to End
+	PullCost   float64 // cost of pulling before End
 }
 
-// Must wants at least Plants of Crop, in Space or (-1) anywhere.
+// Must wants at least Plants of Crop, in Space or (-1) anywhere. Plants that
+// stand already count when they are kept to their End.
 type Must struct {
 	Crop   string
 	Space  int

@@ -1,0 +1,267 @@
+package season
+
+import (
+	"context"
+	"math/rand/v2"
+	"slices"
+	"sync"
+)
+
+// DefaultWork is the work of a search that is given none: about two seconds
+// on two cores for twenty spaces and 9,500 options.
+const DefaultWork = 16_000_000
+
+// Limits bound and steer a search. The zero value is lawful.
+type Limits struct {
+	Work       int            // plantings weighed, times the futures each was weighed in; 0 = DefaultWork
+	Seed       uint64         // of the search's own luck
+	Workers    int            // at once; 0 = 1. The plan does not depend on it
+	Progress   func(Progress) // called now and then, by one worker at a time; nil = not
+	Prior      *Plan          // plan to start from, in this problem's options; nil = none
+	ChangeCost float64        // meals a new plan must gain for each planting or pull week of Prior it gives up
+}
+
+// Progress is how far a search has come.
+type Progress struct {
+	Work, Of int     // work done by this task and its share
+	Value    float64 // best plan of this task so far, as it prices it
+}
+
+// tasks is how many independent searches share the work. It is fixed, so that
+// the number of workers changes nothing but the time.
+const tasks = 4
+
+// Search finds a good plan. It stops when the work is done; a cancelled
+// context only makes it stop earlier, with the best plan so far and status
+// Interrupted. The plan is always one to use: where the musts cannot all be
+// met it is Infeasible, breaks no other limit, and Conflict says why.
+func Search(ctx context.Context, p *Problem, lim Limits) Plan {
+	if faults := Check(p); len(faults) > 0 {
+		return Plan{Status: Infeasible, Pull: naturalEnds(p), Seed: lim.Seed, Conflict: faults}
+	}
+	m := newModel(p, &lim)
+	plan := m.search(ctx, lim)
+	if plan.Status == Infeasible && len(p.Musts) > 1 && ctx.Err() == nil {
+		plan.Conflict = append(plan.Conflict, cheapestToGiveUp(ctx, p, lim)...)
+	}
+	return plan
+}
+
+func naturalEnds(p *Problem) []int {
+	pull := make([]int, len(p.Stays))
+	for i := range p.Stays {
+		pull[i] = lastWeek(p, &p.Stays[i])
+	}
+	return pull
+}
+
+// found is what one task brings back.
+type found struct {
+	best    snapshot
+	work    int
+	lacks   int
+	stopped bool
+}
+
+func (m *model) search(ctx context.Context, lim Limits) Plan {
+	p := m.p
+	if lim.Work <= 0 {
+		lim.Work = DefaultWork
+	}
+	start := newState(m)
+	start.perFuture(true)
+	nothing := start.worth()
+	start.perFuture(false)
+	conflict := start.lock()
+
+	var mu sync.Mutex
+	results := make([]found, tasks)
+	parallel(lim.Workers, tasks, func(t int) {
+		w := newWalk(m, lim.Seed, uint64(t))
+		w.lock()
+		tell := func() {
+			if lim.Progress != nil {
+				mu.Lock()
+				defer mu.Unlock()
+				lim.Progress(Progress{Work: w.spent(), Of: lim.Work / tasks, Value: w.best.value})
+			}
+		}
+		results[t] = w.task(ctx, t, lim, tell)
+	})
+	top := 0
+	work := 0
+	for t, r := range results {
+		work += r.work
+		if r.best.value > results[top].best.value+dust {
+			top = t
+		}
+	}
+	final := newState(m)
+	final.load(&results[top].best)
+	final.perFuture(true)
+	plan := final.plan()
+	plan.Nothing, plan.Seed, plan.Work, plan.Weighed = nothing, lim.Seed, work, m.usable
+	plan.Status = Feasible
+	for _, r := range results {
+		if r.stopped {
+			plan.Status = Interrupted
+		}
+	}
+	plan.Conflict = append(conflict, final.lackWords()...)
+	if len(plan.Conflict) > 0 {
+		plan.Status = Infeasible
+	}
+	_ = p
+	return plan
+}
+
+// parallel runs do(0) to do(n-1), so many at once.
+func parallel(workers, n int, do func(i int)) {
+	workers = min(max(workers, 1), n)
+	if workers == 1 {
+		for i := range n {
+			do(i)
+		}
+		return
+	}
+	next := make(chan int, n)
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	var wg sync.WaitGroup
+	for range workers {
+		wg.Go(func() {
+			for i := range next {
+				do(i)
+			}
+		})
+	}
+	wg.Wait()
+}
+
+// newWalk makes a walk over the whole garden.
+func newWalk(m *model, seed, task uint64) *walk {
+	w := &walk{state: newState(m), rng: rand.New(rand.NewPCG(seed, task))}
+	w.mark = make([]bool, len(m.bySpace))
+	w.isOpen = make([]bool, len(m.bySpace))
+	all := make([]int32, len(m.bySpace))
+	for sp := range all {
+		all[sp] = int32(sp)
+	}
+	w.openUp(all)
+	return w
+}
+
+// openUp lets the walk change these spaces and no others.
+func (w *walk) openUp(spaces []int32) {
+	w.open = spaces
+	clear(w.isOpen)
+	w.stays = w.stays[:0]
+	for _, sp := range spaces {
+		w.isOpen[sp] = true
+		for _, i := range w.m.staysIn[sp] {
+			if st := &w.m.stays[i]; st.first < st.last && (w.fixed == nil || !w.fixed[i]) {
+				w.stays = append(w.stays, i)
+			}
+		}
+	}
+}
+
+// screen finds the options that pay in the garden as it stands, the locks in;
+// the others are not looked at again. It is a rule of thumb: an option that
+// pays only beside another is missed.
+func (w *walk) screen() {
+	m := w.m
+	w.dull = make([]bool, len(m.opts))
+	w.forced = w.forced[:0]
+	pulls := slices.Clone(w.pull)
+	for _, i := range w.stays {
+		w.setPull(int(i), m.stays[i].first)
+	}
+	for _, sp := range w.open {
+		for _, i := range m.bySpace[sp] {
+			n, worth, ok := w.batch(int(i))
+			if !ok || n == 0 || worth <= 0 {
+				w.dull[i] = true
+				continue
+			}
+			w.forced = append(w.forced, i)
+		}
+	}
+	for i, at := range pulls {
+		w.setPull(i, at)
+	}
+}
+
+// meanShare is the part of a task's work spent on the mean harvest; the rest
+// goes to the mean over the futures.
+const meanShare = 0.6
+
+// task is one search from a greedy start: first on the mean harvest, then on
+// the mean over the futures.
+func (w *walk) task(ctx context.Context, t int, lim Limits, tell func()) found {
+	total := lim.Work / tasks
+	w.screen()
+	w.best.value = w.value
+	w.remember(&w.best)
+	if t == 0 && lim.Prior != nil {
+		w.follow(lim.Prior)
+	}
+	w.refill(w.open, taste{byGround: t % 3}, w.rng)
+	w.tune(w.open)
+	w.steps = w.steps[:0]
+	w.remember(&w.best)
+	tell()
+	w.dig(ctx, int(meanShare*float64(total)), tell)
+	w.load(&w.best)
+	w.perFuture(true)
+	w.remember(&w.best)
+	stopped := w.dig(ctx, total, tell)
+	w.load(&w.best)
+	return found{best: w.best, work: w.spent(), lacks: w.lacking(), stopped: stopped}
+}
+
+// slack is how far below the best plan the walk may go at first, as a share of
+// the plan's worth; it falls to none as the work is done.
+const slack = 0.01
+
+// dig makes rounds until the work is done; it says whether it was stopped.
+func (w *walk) dig(ctx context.Context, upTo int, tell func()) (stopped bool) {
+	if len(w.open) == 0 || w.m.weeks == 0 {
+		return ctx.Err() != nil
+	}
+	from := w.spent()
+	for n := 1; w.spent() < upTo; n++ {
+		if ctx.Err() != nil {
+			return true
+		}
+		left := float64(upTo-w.spent()) / float64(max(upTo-from, 1))
+		w.round(w.best.value - slack*left*max(w.best.value, -w.best.value))
+		if n%200 == 0 {
+			w.steps = w.steps[:0]
+			w.reprice()
+			tell()
+		}
+	}
+	return false
+}
+
+// follow puts in what it can of a prior plan.
+func (w *walk) follow(prior *Plan) {
+	if len(prior.Pull) == len(w.pull) {
+		for i, at := range prior.Pull {
+			if st := &w.m.stays[i]; at >= st.first && at <= st.last {
+				w.repull(i, at)
+			}
+		}
+	}
+	for _, pl := range prior.Plantings {
+		if pl.Option < 0 || pl.Option >= len(w.m.opts) || w.plants[pl.Option] > 0 {
+			continue
+		}
+		if n := min(w.room(pl.Option), pl.Plants); n >= w.opts(pl.Option).min {
+			w.plant(pl.Option, n)
+		}
+	}
+}

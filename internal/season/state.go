@@ -1,0 +1,213 @@
+package season
+
+import "slices"
+
+// The kinds of room in a space.
+const (
+	area = iota
+	volume
+	tall
+	support
+	kinds
+)
+
+// margin is the room a limit is given for rounding in the search, in the
+// limit's own unit; it is far below the evaluator's tolerance.
+const margin = 1e-9
+
+// state is one plan in the hands of one worker, with all that is needed to
+// price a change of it from what the change touches.
+type state struct {
+	m       *model
+	futures bool // price the mean over the futures, not the mean harvest
+
+	plants []int32   // per option, 0 = not in the plan
+	locked []bool    // per option
+	banned []bool    // per option: may not be chosen; nil = none
+	dull   []bool    // per option: worth nothing even in an empty garden; nil = not known
+	fixed  []bool    // per stay: its pull week is forced; nil = none
+	in     [][]int32 // options in the plan by space
+	pull   []int     // per stay
+
+	free  [][kinds][]float64 // by space and week: limit less what is taken
+	fresh [][kinds][]float64 // by space and week: taken by new plantings
+	shelf []float64          // places left by week
+	used  []float64          // minutes by week
+	left  []int              // plants left of each group
+
+	holds, leaves [][]int // by space, entry w+1: what stands in week w, what has its last week then
+	cleared       []int   // spaces cleared, entry w+1
+	early         []int32 // per option in the plan: how many came too shortly before it
+	have          []int   // plants per must
+
+	lines   [][]line // by food: mean, then the futures
+	value   float64  // of the plan, as priced so far, penalties in
+	scratch []float64
+	heap    []choice
+	steps   []step
+	work    int // plantings weighed, times the futures they were weighed in
+	looks   int // plantings looked at for room only
+}
+
+func newState(m *model) *state {
+	p := m.p
+	s := &state{
+		m:       m,
+		plants:  make([]int32, len(m.opts)),
+		locked:  make([]bool, len(m.opts)),
+		early:   make([]int32, len(m.opts)),
+		in:      make([][]int32, len(p.Spaces)),
+		free:    make([][kinds][]float64, len(p.Spaces)),
+		fresh:   make([][kinds][]float64, len(p.Spaces)),
+		holds:   make([][]int, len(p.Spaces)),
+		leaves:  make([][]int, len(p.Spaces)),
+		cleared: make([]int, p.Weeks+1),
+		shelf:   make([]float64, max(p.Weeks-p.ShelfStart, 0)),
+		used:    make([]float64, p.Weeks),
+		left:    slices.Clone(m.groups),
+		have:    make([]int, len(p.Musts)),
+		pull:    make([]int, len(p.Stays)),
+		lines:   make([][]line, len(p.Foods)),
+		scratch: make([]float64, p.Weeks+1),
+	}
+	copy(s.shelf, p.Shelf)
+	for i := range p.Spaces {
+		sp := &p.Spaces[i]
+		for k, limit := range [kinds]float64{sp.AreaM2, sp.VolumeL, sp.TallM2, sp.SupportM} {
+			s.free[i][k] = make([]float64, p.Weeks)
+			s.fresh[i][k] = make([]float64, p.Weeks)
+			for w := range p.Weeks {
+				s.free[i][k][w] = limit
+			}
+		}
+		s.holds[i] = make([]int, p.Weeks+1)
+		s.leaves[i] = make([]int, p.Weeks+1)
+	}
+	for k := range s.lines {
+		s.lines[k] = make([]line, p.Futures+1)
+		for f := range s.lines[k] {
+			s.lines[k][f] = newLine(p.Weeks)
+		}
+	}
+	for i := range m.stays {
+		s.standStay(i)
+	}
+	s.reprice()
+	return s
+}
+
+// standStay puts stay i in at its natural end, without pricing.
+func (s *state) standStay(i int) {
+	m, st := s.m, &s.m.stays[i]
+	s.pull[i] = st.last
+	for w := 0; w <= st.last; w++ {
+		s.takeStay(st, w, 1)
+		s.used[w] += st.minutes[w]
+	}
+	s.clearAt(st.space, -1, st.last, 1)
+	for _, k := range st.musts {
+		s.have[k] += st.plants
+	}
+	if st.food >= 0 {
+		for f := range s.lines[st.food] {
+			m.apply(&m.foods[st.food], &s.lines[st.food][f], 0, st.meals[f], 1)
+		}
+	}
+}
+
+// takeStay takes (sign 1) or gives back (-1) the room of a stay in one week.
+func (s *state) takeStay(st *stay, w int, sign float64) {
+	free := &s.free[st.space]
+	free[area][w] -= sign * st.foot[w]
+	free[volume][w] -= sign * st.vol[w]
+	if st.tall {
+		free[tall][w] -= sign * st.foot[w]
+	}
+	free[support][w] -= sign * st.support
+}
+
+// span gives the futures a change is priced in: from, to, and the weight of
+// each.
+func (s *state) span() (from, to int, weight float64) {
+	if !s.futures {
+		return 0, 1, 1
+	}
+	n := s.m.p.Futures
+	return 1, n + 1, 1 / float64(max(n, 1))
+}
+
+// foodChange is the worth of adding times × meals of food k from week lo on.
+func (s *state) foodChange(k, lo int, meals [][]float32, cut, upTo int, times float64) float64 {
+	from, to, weight := s.span()
+	f := &s.m.foods[k]
+	sum := 0.0
+	for i := from; i < to; i++ {
+		sum += s.m.change(f, &s.lines[k][i], lo+cut, meals[i][cut:upTo], times, s.scratch)
+	}
+	s.work += to - from
+	return float64(sum * weight)
+}
+
+// put takes the room of n plants of an option and prices nothing.
+func (s *state) put(i int, n int) { s.shift(i, n, 1) }
+
+// shift puts an option in (sign 1) or takes it out (-1).
+func (s *state) shift(i, n, sign int) {
+	o := &s.m.opts[i]
+	x := float64(n * sign)
+	free, fresh := &s.free[o.space], &s.fresh[o.space]
+	for k, foot := range o.foot {
+		w := o.week + k
+		a, v := float64(x*foot), float64(x*o.vol[k])
+		free[area][w] -= a
+		fresh[area][w] += a
+		free[volume][w] -= v
+		fresh[volume][w] += v
+		if k >= o.tallFrom {
+			free[tall][w] -= a
+			fresh[tall][w] += a
+		}
+		if o.support > 0 {
+			free[support][w] -= float64(x * o.support)
+			fresh[support][w] += float64(x * o.support)
+		}
+	}
+	if o.places > 0 {
+		for w := o.shelfLo; w < o.shelfHi; w++ {
+			s.shelf[w] -= float64(x * o.places)
+		}
+	}
+	for k, t := range o.minutes {
+		s.used[o.week+k] += float64(x * t)
+	}
+	s.used[o.week] += float64(sign) * o.batchMinutes
+	if o.group >= 0 {
+		s.left[o.group] -= n * sign
+	}
+	for _, k := range o.musts {
+		s.have[k] += n * sign
+	}
+	s.clearAt(o.space, o.week, o.end, sign)
+	s.early[i] = 0
+	if sign > 0 {
+		s.early[i] = s.cameBefore(o)
+	}
+	s.after(o.batch, o.family, o.end, func(j int32) { s.early[j] += int32(sign) })
+	if sign > 0 {
+		s.in[o.space] = append(s.in[o.space], int32(i))
+		s.plants[i] = int32(n)
+	} else {
+		at := slices.Index(s.in[o.space], int32(i))
+		s.in[o.space] = slices.Delete(s.in[o.space], at, at+1)
+		s.plants[i] = 0
+	}
+	if o.food >= 0 && o.hi > o.lo {
+		to := 1
+		if s.futures {
+			to = len(s.lines[o.food])
+		}
+		for f := range to {
+			s.m.apply(&s.m.foods[o.food], &s.lines[o.food][f], o.lo, o.meals[f], x)
+		}
+	}
+}

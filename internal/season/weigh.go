@@ -1,0 +1,204 @@
+package season
+
+// room is how many plants of option i the plan has room for, 0 when fewer than
+// its smallest batch.
+func (s *state) room(i int) int {
+	s.looks++
+	o := &s.m.opts[i]
+	n := o.max
+	if o.group >= 0 {
+		n = min(n, s.left[o.group])
+	}
+	if n < o.min {
+		return 0
+	}
+	free := &s.free[o.space]
+	ground, litres := free[area], free[volume]
+	least := float64(o.min)
+	for k, f := range o.foot {
+		w := o.week + k
+		if f > 0 {
+			if have := ground[w] + margin; float64(n)*f > have {
+				if least*f > have {
+					return 0
+				}
+				n = int(have / f)
+			}
+		}
+		if v := o.vol[k]; v > 0 {
+			if have := litres[w] + margin; float64(n)*v > have {
+				if least*v > have {
+					return 0
+				}
+				n = int(have / v)
+			}
+		}
+		if k >= o.tallFrom && f > 0 {
+			if have := free[tall][w] + margin; float64(n)*f > have {
+				if least*f > have {
+					return 0
+				}
+				n = int(have / f)
+			}
+		}
+		if o.support > 0 {
+			if have := free[support][w] + margin; float64(n)*o.support > have {
+				if least*o.support > have {
+					return 0
+				}
+				n = int(have / o.support)
+			}
+		}
+	}
+	if o.places > 0 {
+		for w := o.shelfLo; w < o.shelfHi; w++ {
+			if have := s.shelf[w] + margin; float64(n)*o.places > have {
+				if least*o.places > have {
+					return 0
+				}
+				n = int(have / o.places)
+			}
+		}
+	}
+	if n < o.min {
+		return 0
+	}
+	return n
+}
+
+// weigh is what putting n plants of option i into the plan is worth. The
+// option must not be in the plan. It does not check room.
+func (s *state) weigh(i, n int) float64 {
+	o := &s.m.opts[i]
+	return s.weighAside(o, i, n) + s.weighFood(o, n)
+}
+
+func (s *state) weighFood(o *opt, n int) float64 {
+	if o.food < 0 || o.hi <= o.lo {
+		s.work++
+		return 0
+	}
+	return s.foodChange(o.food, o.lo, o.meals, 0, o.hi-o.lo, float64(n))
+}
+
+// weighAside is all of weigh but the food.
+func (s *state) weighAside(o *opt, i, n int) float64 {
+	m := s.m
+	x := float64(n)
+	sum := o.fixed + float64(x*o.each)
+	if m.keep != nil {
+		sum += m.keep[i]
+	}
+	for k, t := range o.minutes {
+		t = float64(x * t)
+		if k == 0 {
+			t += o.batchMinutes
+		}
+		sum -= s.overMore(o.week+k, t)
+	}
+	if len(o.minutes) == 0 && o.batchMinutes > 0 {
+		sum -= s.overMore(o.week, o.batchMinutes)
+	}
+	if o.batch >= 0 {
+		if o.returning > 0 && s.cameBefore(o) > 0 {
+			sum -= float64(x * o.returning)
+		}
+		s.after(o.batch, o.family, o.end, func(j int32) {
+			if s.early[j] == 0 {
+				sum -= float64(float64(s.plants[j]) * m.opts[j].returning)
+			}
+		})
+	}
+	if m.p.ClearMax > 0 && m.p.RestCost > 0 {
+		sum -= s.clearChange(o.space, o.week, o.end)
+	}
+	for _, k := range o.musts {
+		if lacks := m.p.Musts[k].Plants - s.have[k]; lacks > 0 {
+			sum += float64(m.lack * float64(min(lacks, n)))
+		}
+	}
+	return sum
+}
+
+// overMore is the cost of t more minutes in week w.
+func (s *state) overMore(w int, t float64) float64 {
+	over := s.used[w] + t - s.m.wish[w]
+	if over <= 0 {
+		return 0
+	}
+	return float64(s.m.p.OverCost * min(over, t))
+}
+
+// clearChange is the cost in clearing of one more thing standing in a space
+// from week from to week to.
+func (s *state) clearChange(space, from, to int) float64 {
+	holds, leaves := s.holds[space], s.leaves[space]
+	cost := 0.0
+	for w := from; w <= to && w < s.m.weeks-1; w++ {
+		before := isCleared(holds[w+1], leaves[w+1])
+		after := w == to && holds[w+1] == leaves[w+1]
+		if before && !after && s.cleared[w+1] > s.m.p.ClearMax {
+			cost -= s.m.p.RestCost
+		}
+		if after && !before && s.cleared[w+1] >= s.m.p.ClearMax {
+			cost += s.m.p.RestCost
+		}
+	}
+	return cost
+}
+
+// add puts n plants of option i in and prices it.
+func (s *state) add(i, n int) {
+	s.value += s.weigh(i, n)
+	s.put(i, n)
+}
+
+// remove takes option i out and prices it.
+func (s *state) remove(i int) (n int) {
+	n = int(s.plants[i])
+	s.shift(i, n, -1)
+	s.value -= s.weigh(i, n)
+	return n
+}
+
+// batch finds the best number of plants of option i, and what it is worth.
+// ok is false when there is no room. It leans on the worth being concave in
+// the number, which all but the eating rule's few corners are.
+func (s *state) batch(i int) (n int, worth float64, ok bool) {
+	most := s.room(i)
+	if most == 0 {
+		return 0, 0, false
+	}
+	lo, hi := s.m.opts[i].min, most
+	best, at := s.weigh(i, hi), hi
+	if lo == hi {
+		return at, best, true
+	}
+	// The slope at the top says whether all that fit are wanted.
+	if below := s.weigh(i, hi-1); below <= best {
+		return at, best, true
+	} else {
+		best, at = below, hi-1
+	}
+	hi--
+	for lo < hi {
+		mid := (lo + hi) / 2
+		a := s.weigh(i, mid)
+		b := best
+		if mid+1 != at {
+			b = s.weigh(i, mid+1)
+		}
+		if a >= b {
+			hi = mid
+			if a >= best {
+				best, at = a, mid
+			}
+		} else {
+			lo = mid + 1
+			if b > best {
+				best, at = b, mid+1
+			}
+		}
+	}
+	return at, best, true
+}
