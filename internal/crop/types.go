@@ -13,7 +13,8 @@ type Figure struct {
 	Note             string // what was mended and why; "" = as published
 }
 
-// Known reports whether a figure was given at all.
+// Known reports whether a figure was given at all. An unknown figure is
+// zero and must not be read as a measured zero.
 func (f Figure) Known() bool { return f.Source != "" }
 
 // Way is how a crop is started.
@@ -42,6 +43,7 @@ const (
 type Crop struct {
 	ID                  ID
 	Name, NameUK, Latin string
+	Also                []string // other names people use
 	Family              string
 	Foods               []string // foods it serves, best first: "salad", "beans"
 	Class               string   // "leaf", "head", "root", "bulb", "tuber", "fruit", "legume", "grain", "herb", "flower"
@@ -53,9 +55,12 @@ type Crop struct {
 	Poison              string // poisonous part, "" = none known in the pack
 
 	// Emergence: the published table and its cardinal temperatures.
-	Germ             []GermPoint // by rising soil temperature
-	SoilMin, SoilMax Figure      // °C
-	SowDepthMM       Figure
+	Germ                      []GermPoint // by rising soil temperature
+	GermTable                 string      // name of the table Germ is taken from, "" = none
+	GermOwn                   bool        // the table was measured on this crop, not on a near relation
+	SoilMin, SoilOpt, SoilMax Figure      // °C; SoilOpt.Low and .High bound the good range
+	EmergeDays                Figure      // only where there is no table: Low at SoilOpt, High at the ends of its range
+	SowDepthMM                Figure
 
 	// Development: thermal time between base and ceiling.
 	BaseC, OptC, CeilC Figure  // °C
@@ -96,6 +101,11 @@ type Crop struct {
 	VernLeaves Figure // leaves (size) from which it counts
 	BoltDayH   Figure // day length above which it bolts with warmth; zero = no
 
+	// Cold needed before the harvested part forms (garlic, overwintered
+	// sprouting broccoli): so many days below so much. Zero = none needed.
+	// This is not bolting; without it there is no crop.
+	ColdDays, ColdMaxC Figure
+
 	// Day length wanted for the harvested part (bulbs, tubers); zero = none.
 	FormDayH Figure
 
@@ -118,4 +128,5 @@ type GermPoint struct {
 	Days            float64
 	Pct             float64
 	HasDays, HasPct bool
+	None            bool // the table says no germination within the test
 }
