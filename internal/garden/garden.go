@@ -1,3 +1,19 @@
+// Package garden holds what a garden is, and reads it from the file a
+// gardener writes by hand.
+//
+// The file is YAML (1.2, without anchors, aliases and tags), described in
+// docs/formats.md and by the JSON Schema that Schema returns. Read reports all
+// faults at once, each with its place, the line it stands in and a remedy; a
+// Garden comes only from a file without faults.
+//
+// Conventions: latitude north +, longitude east +; the plan's x runs east and
+// y north, in metres, from a corner the gardener chooses; a space stands
+// centred on its point; "turn" goes clockwise from a long side that runs
+// east-west. Lengths keep what was typed.
+//
+// Left out: spaces that are neither rectangles nor rounds (their outer
+// rectangle is taken), sloping ground, and writing files: pages that change a
+// garden file patch its text.
 package garden
 
 import (
@@ -39,6 +55,7 @@ type Place struct {
 	Elev           unit.Length
 	Zone           string // IANA name
 	Sheltered      bool   // walls around: less wind
+	Weather        string // file with the weather, named beside the garden file; "" = not said
 }
 
 // Person is somebody who works or eats here.
@@ -95,7 +112,9 @@ type Space struct {
 	Length    unit.Length // outer plan size along the long side
 	Width     unit.Length
 	Round     unit.Length // diameter; when known Length and Width are not
-	Rim       unit.Length // height of the soil surface above the ground
+	Floor     unit.Length // what it stands on, above the plan's ground: a terrace; not said = the ground
+	RimUp     unit.Length // height of the soil surface above that floor, as typed: what a person reaches over
+	Rim       unit.Length // height of the soil surface above the ground: Floor + RimUp
 	Depth     unit.Length // of medium
 	Volume    unit.Volume // of medium: given, or area x depth
 	Pockets   int         // separate plant places, for pocket bags and tiers
@@ -207,4 +226,34 @@ type Shelf struct {
 	Places   float64 // pots or cells of about 7 cm
 	LightDLI float64 // mol/m2/day at leaf height
 	WarmthC  float64
+}
+
+// Space returns the space called id.
+func (g *Garden) Space(id SpaceID) (Space, bool) {
+	for _, s := range g.Spaces {
+		if s.ID == id {
+			return s, true
+		}
+	}
+	return Space{}, false
+}
+
+// Person returns the person called id.
+func (g *Garden) Person(id PersonID) (Person, bool) {
+	for _, p := range g.People {
+		if p.ID == id {
+			return p, true
+		}
+	}
+	return Person{}, false
+}
+
+// Batch returns the batch of medium called id.
+func (g *Garden) Batch(id BatchID) (Batch, bool) {
+	for _, b := range g.Batches {
+		if b.ID == id {
+			return b, true
+		}
+	}
+	return Batch{}, false
 }

@@ -1,0 +1,20 @@
+// Package demo holds the built-in gardens, the weather they are planned on and
+// the events that carry the first one through its season.
+//
+// The gardens, their people and the events are our own invention. The weather
+// of the first is a real record; README.md says whose. The normals of the
+// southern garden are made up from it, and say so in their first line.
+package demo
+
+import _ "embed"
+
+// GardenYAML is the courtyard garden as it stands on 6 April 2015.
+//
+//go:embed garden.yaml
+var GardenYAML []byte
+
+// SeattleCSV is the daily record of Seattle, 2012 to 2015:
+// date,precipitation (mm),temp_max,temp_min (°C),wind (m/s),weather.
+//
+//go:embed seattle-weather.csv
+var SeattleCSV []byte
