@@ -1,0 +1,127 @@
+package weather
+
+import (
+	"math"
+
+	"bedweek/internal/cal"
+)
+
+func calDay(i int) cal.Day { return cal.Day(i) }
+
+// fitNormals makes a climate of twelve monthly means. What normals do not say
+// (spread, wet days, wind) comes from rules of thumb: assumptions, listed in
+// docs/weather.md.
+func fitNormals(norm *Normals, site Site) *climate {
+	c := &climate{site: site, widen: 1, tail: coldTail, shape: 0.75, windSD: 0.4, windFade: 0.4, years: 30}
+	c.tx.mean = monthlyWave(norm.TmaxC).table()
+	c.tn.mean = monthlyWave(norm.TminC).table()
+	rain := monthlyRain(norm)
+	s := seasonOf(c)
+	for i := range rain {
+		c.chain(i, rain[i])
+		c.rad[i] = 1
+		c.wind[0][i], c.wind[1][i] = math.Log(defaultWind)-0.08, math.Log(defaultWind)-0.08
+		c.spread(i, s, s.warmth(c, i), yearSum(norm.RainMM))
+	}
+	c.tx.fade, c.tn.fade, c.together = 0.66, 0.66, 0.55
+	c.slow = 0.10
+	sd := 0.0
+	for i := range c.tx.sd {
+		sd += (c.tx.sd[i] + c.tn.sd[i]) / 2 / yearDays
+	}
+	c.year = min(0.25, yearOffsetC*yearOffsetC/(sd*sd))
+	return c
+}
+
+func yearSum(v [12]float64) (sum float64) {
+	for _, x := range v {
+		sum += x
+	}
+	return sum
+}
+
+// monthlyWave fits three waves whose monthly means come nearest to v.
+func monthlyWave(v [12]float64) harmonics {
+	s := normalSums{k: 3}
+	doy := 1
+	for m := range v {
+		n := monthLength(2001, m+1)
+		var b harmonics
+		for k := 0; k < n; k++ {
+			x := basis(phase(doy), 3)
+			for i := range b {
+				b[i] += x[i] / float64(n)
+			}
+			doy++
+		}
+		s.add(b, v[m])
+	}
+	h, _ := s.solve() // twelve different months: never singular
+	return h
+}
+
+// monthlyRain returns the mean rain of each day: the monthly sums joined
+// smoothly, never negative, each month's sum kept within a few per cent.
+func monthlyRain(norm *Normals) (t table) {
+	var daily [12]float64
+	for m, sum := range norm.RainMM {
+		daily[m] = sum / float64(monthLength(2001, m+1))
+	}
+	for i := range t {
+		// Straight lines between the middles of the months.
+		x := (float64(i)+0.5)/yearDays*12 - 0.5
+		m := int(math.Floor(x))
+		w := x - float64(m)
+		t[i] = daily[(m+12)%12]*(1-w) + daily[(m+13)%12]*w
+	}
+	return t
+}
+
+// chain sets the wet and dry chain and a wet day's rain from the mean rain of
+// day i. A wet day of a wet month brings more: 3 mm and 3.5 % of the month's
+// rain. Persistence of wet and dry is 0.35. Assumptions.
+func (c *climate) chain(i int, dailyMM float64) {
+	const persist = 0.35
+	c.rain[i] = 3 + 0.035*30.4*dailyMM
+	p := min(0.9, dailyMM/c.rain[i])
+	if p > 0 {
+		c.rain[i] = dailyMM / p
+	}
+	c.wetAfter[0][i] = p * (1 - persist)
+	c.wetAfter[1][i] = p + persist*(1-p)
+}
+
+// season is the yearly wave of the daily mean temperature.
+type season struct {
+	mean, amplitude float64
+}
+
+func seasonOf(c *climate) season {
+	lo, hi, sum := math.Inf(1), math.Inf(-1), 0.0
+	for i := range c.tx.mean {
+		t := (c.tx.mean[i] + c.tn.mean[i]) / 2
+		lo, hi, sum = min(lo, t), max(hi, t), sum+t/yearDays
+	}
+	return season{mean: (lo + hi) / 2, amplitude: (hi - lo) / 2}
+}
+
+// warmth returns where day i lies between the coldest (0) and warmest (1) of
+// the year. Where the year has hardly a wave it is near 0.5.
+func (s season) warmth(c *climate, i int) float64 {
+	t := (c.tx.mean[i] + c.tn.mean[i]) / 2
+	return 0.5 + 0.5*(t-s.mean)/max(3, s.amplitude)
+}
+
+// spread sets the spread of day i by the amplitude rule: the further apart
+// winter and summer, the more a day may stray, and in winter more than in
+// summer. Dry places stray less than their amplitude says. Assumptions.
+func (c *climate) spread(i int, s season, warmth, yearRainMM float64) {
+	winter, summer := 1.0+0.30*s.amplitude, 1.2+0.17*s.amplitude
+	dry := 0.8 + 0.2*min(1, yearRainMM/500)
+	sd := dry * (winter*(1-warmth) + summer*warmth)
+	span := max(2, c.tx.mean[i]-c.tn.mean[i])
+	c.tx.sd[i], c.tn.sd[i] = 1.15*sd, 0.95*sd
+	c.tx.wet[i] = span * (0.10 - 0.40*warmth)
+	c.tn.wet[i] = span * 0.30 * (1 - warmth)
+	c.tx.low[i], c.tx.high[i], c.tn.low[i], c.tn.high[i] = 1, 1, 1, 1
+}
