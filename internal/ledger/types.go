@@ -105,6 +105,26 @@ type State struct {
 	Events      int
 	Last        cal.Day
 	Differences []string // counts by eye that disagree with the sum, in words
+
+	SpaceLooks []SpaceLook // how whole spaces looked last, by space
+	Disputes   []Dispute   // two answers to one question, until one is taken back
+}
+
+// SpaceLook is how a whole space looked, as last said.
+type SpaceLook struct {
+	Space string
+	Looks string
+	On    cal.Day
+}
+
+// Dispute is one question with different answers from different devices,
+// neither written with the other in view. All are kept. The last in replay
+// order is used until a person takes the others back.
+type Dispute struct {
+	Planting string // or the space, for a look at a whole space
+	Kind     Kind
+	Events   []string // ids, in replay order
+	Words    []string // each answer in words, same order
 }
 
 // Planting is one planting as the ledger knows it.
@@ -125,4 +145,10 @@ type Planting struct {
 	Picks    int
 	LastPick cal.Day
 	Lot      string
+
+	Known    bool   // Count is known: given at the start or counted by eye
+	Began    int    // the count it started with, 0 = not known
+	Removed  int    // plants pulled, lost or moved away since the last count
+	From     string // the planting it was set out from, when only a part was
+	FromFile bool   // stands in the garden file; see ReplayOver
 }

@@ -1,0 +1,158 @@
+package ledger
+
+import (
+	"container/heap"
+	"sort"
+)
+
+// step is an event with its body understood; body is nil when it is not.
+type step struct {
+	Event
+	body any
+}
+
+// causes returns the ids of the events that must come before s: the one it
+// answers, the one it takes back, the one that started its planting.
+func (s step) causes() []string {
+	var ids []string
+	add := func(id string) {
+		if IsID(id) && id != s.ID {
+			ids = append(ids, id)
+		}
+	}
+	add(s.Parent)
+	switch b := s.body.(type) {
+	case Void:
+		add(b.Event)
+	case Started:
+		add(b.Planting)
+	case Amount:
+		add(b.Planting)
+	case Ended:
+		add(b.Planting)
+	case Count:
+		add(b.Planting)
+	case Look:
+		add(b.Planting)
+	}
+	return ids
+}
+
+// order is the one place that says in which order entries are replayed: each
+// after its causes, and otherwise by Seq. The gardener's date plays no part.
+// Of two events with one id the first by Seq is taken. A cause not here yet is
+// not waited for. Events that cause each other in a ring, which Append
+// refuses, are opened at the lowest Seq.
+func order(events []Event) []step {
+	steps := make([]step, 0, len(events))
+	at := make(map[string]int, len(events))
+	sorted := append([]Event(nil), events...)
+	sort.SliceStable(sorted, func(i, j int) bool {
+		if sorted[i].Seq != sorted[j].Seq {
+			return sorted[i].Seq < sorted[j].Seq
+		}
+		return sorted[i].ID < sorted[j].ID
+	})
+	for _, e := range sorted {
+		if _, twice := at[e.ID]; twice {
+			continue
+		}
+		at[e.ID] = len(steps)
+		body, err := Decode(e)
+		if err != nil {
+			body = nil
+		}
+		steps = append(steps, step{e, body})
+	}
+	waits := make([]int, len(steps)) // causes still to come
+	frees := map[int][]int{}
+	backward := false
+	for i, s := range steps {
+		for _, id := range s.causes() {
+			if j, here := at[id]; here {
+				waits[i]++
+				frees[j] = append(frees[j], i)
+				backward = backward || j > i
+			}
+		}
+	}
+	if !backward {
+		return steps
+	}
+	return untangle(steps, waits, frees)
+}
+
+// untangle places each step after its causes, lowest first.
+func untangle(steps []step, waits []int, frees map[int][]int) []step {
+	var ready lowest
+	for i, n := range waits {
+		if n == 0 {
+			ready = append(ready, i)
+		}
+	}
+	heap.Init(&ready)
+	out := make([]step, 0, len(steps))
+	placed := make([]bool, len(steps))
+	ring := 0 // no step below this one is unplaced
+	for len(out) < len(steps) {
+		var i int
+		if len(ready) > 0 {
+			i = heap.Pop(&ready).(int)
+		} else {
+			for placed[ring] {
+				ring++
+			}
+			i = ring
+		}
+		if placed[i] {
+			continue
+		}
+		placed[i] = true
+		out = append(out, steps[i])
+		for _, j := range frees[i] {
+			if waits[j]--; waits[j] == 0 && !placed[j] {
+				heap.Push(&ready, j)
+			}
+		}
+	}
+	return out
+}
+
+// lowest is a heap of places, the lowest first.
+type lowest []int
+
+func (h lowest) Len() int           { return len(h) }
+func (h lowest) Less(i, j int) bool { return h[i] < h[j] }
+func (h lowest) Swap(i, j int)      { h[i], h[j] = h[j], h[i] }
+func (h *lowest) Push(x any)        { *h = append(*h, x.(int)) }
+func (h *lowest) Pop() any {
+	old := *h
+	x := old[len(old)-1]
+	*h = old[:len(old)-1]
+	return x
+}
+
+// TakenBack returns the ids of the events that count no more: those voided by
+// an event that itself counts. A void of a void brings the first one back.
+func TakenBack(events []Event) map[string]bool { return takenBack(order(events)) }
+
+func takenBack(steps []step) map[string]bool {
+	place := make(map[string]int, 8)
+	for i, s := range steps {
+		if _, ok := s.body.(Void); ok {
+			place[s.ID] = i
+		}
+	}
+	back := map[string]bool{}
+	for i := len(steps) - 1; i >= 0; i-- { // later voids first: only they can take back earlier ones
+		v, ok := steps[i].body.(Void)
+		if !ok || back[steps[i].ID] {
+			continue
+		}
+		if j, isVoid := place[v.Event]; isVoid && j >= i {
+			continue // a ring of voids: the earlier one cannot reach forward
+		}
+		back[v.Event] = true
+	}
+	return back
+}

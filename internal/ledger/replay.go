@@ -1,0 +1,298 @@
+package ledger
+
+import (
+	"fmt"
+	"sort"
+
+	"bedweek/internal/cal"
+)
+
+// replayRules numbers the rules below. A change in them raises it, and the
+// planting table of older files is then made again at the next start.
+const replayRules = 1
+
+// Replay returns what the events amount to. It is pure: the same events give
+// the same state in any order of the slice. Plantings of the garden file
+// appear when an event speaks of them, with FromFile set and only what the
+// events say; ReplayOver knows more.
+func Replay(events []Event) State { return ReplayOver(nil, events) }
+
+// ReplayOver is Replay begun with the plantings standing in the garden file,
+// so that their crop, space and count are known from the start. A standing
+// Count above 0 is taken as known.
+func ReplayOver(standing []Planting, events []Event) State {
+	return replayed(standing, events).state()
+}
+
+// replayed is the replay, kept open for more.
+func replayed(standing []Planting, events []Event) *replayer {
+	r := newReplayer(standing)
+	steps := order(events)
+	back := takenBack(steps)
+	for _, s := range steps {
+		r.arrive(s)
+		if !back[s.ID] {
+			r.apply(s)
+		}
+	}
+	r.touched = map[string]bool{}
+	return r
+}
+
+// replayer is a state on its way.
+type replayer struct {
+	garden      string
+	plantings   map[string]*Planting
+	spaces      map[string]SpaceLook
+	dismissed   map[string]string
+	last        cal.Day
+	events      int
+	differences []string
+	questions   questions
+
+	here    map[string]bool // ids that have come
+	awaited map[string]bool // ids named as causes that have not
+	touched map[string]bool // plantings changed since the last look
+}
+
+func newReplayer(standing []Planting) *replayer {
+	r := &replayer{
+		plantings: map[string]*Planting{}, spaces: map[string]SpaceLook{}, dismissed: map[string]string{},
+		questions: newQuestions(),
+		here:      map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
+	}
+	for _, p := range standing {
+		p.FromFile = true
+		if p.Count > 0 {
+			p.Known, p.Began = true, p.Count
+		}
+		r.plantings[p.ID] = &p
+	}
+	return r
+}
+
+// arrive notes that s is here and what it waits for.
+func (r *replayer) arrive(s step) {
+	r.events++
+	r.here[s.ID] = true
+	delete(r.awaited, s.ID)
+	for _, id := range s.causes() {
+		if !r.here[id] {
+			r.awaited[id] = true
+		}
+	}
+	r.questions.parent(s.ID, s.Parent)
+}
+
+// follows reports whether s, coming last, can be applied on top: it takes
+// nothing back, and nothing that came before waits for it.
+func (r *replayer) follows(s step) bool {
+	_, takesBack := s.body.(Void)
+	return !takesBack && !r.awaited[s.ID]
+}
+
+// apply lets s have its effect.
+func (r *replayer) apply(s step) {
+	if s.Happened > r.last {
+		r.last = s.Happened
+	}
+	switch b := s.body.(type) {
+	case Garden:
+		r.garden = b.Text
+	case Started:
+		if s.Kind == Sown || b.Planting == "" {
+			r.start(s, b)
+		} else {
+			r.setOut(s, b)
+		}
+	case Amount:
+		if p := r.planting(s, b.Planting); p != nil {
+			p.Picks++
+			p.PickedKg += b.Kg
+			if s.Happened > p.LastPick || p.LastPick == 0 {
+				p.LastPick = s.Happened
+			}
+		}
+	case Ended:
+		r.end(s, b)
+	case Count:
+		r.count(s, b)
+	case Look:
+		r.look(s, b)
+	case Dismissal:
+		r.dismissed[b.Task] = b.Why
+	case Void:
+	default:
+		r.differ("An entry of %s is of a kind this program cannot read (%q, layout %d).", s.Happened.Long(), s.Kind, s.Version)
+	}
+}
+
+func (r *replayer) start(s step, b Started) {
+	p := &Planting{
+		ID: s.ID, Crop: b.Crop, Variety: b.Variety, OneOf: b.OneOf, Space: b.Space, Lot: b.Lot,
+		Count: b.Count, Known: b.Count > 0, Began: b.Count,
+	}
+	if s.Kind == Sown {
+		p.Sown = s.Happened
+	} else {
+		p.SetOut = s.Happened
+	}
+	r.plantings[p.ID] = p
+	r.touched[p.ID] = true
+}
+
+// setOut moves a planting from the shelf. When fewer go out than are known to
+// stand, those that go become a planting of their own, named by the event.
+func (r *replayer) setOut(s step, b Started) {
+	p := r.planting(s, b.Planting)
+	if p == nil {
+		return
+	}
+	r.questions.answer(s, p.ID, false, fmt.Sprintf("%s set out in %s on %s", plants(b.Count), b.Space, s.Happened.Long()))
+	if p.Known && b.Count > 0 && b.Count < p.Count {
+		part := *p
+		part.ID, part.From, part.FromFile = s.ID, p.ID, false
+		part.Space, part.SetOut, part.Count, part.Began, part.Removed = b.Space, s.Happened, b.Count, b.Count, 0
+		part.PickedKg, part.Picks, part.LastPick = 0, 0, 0
+		part.name(b)
+		p.Count -= b.Count
+		p.Removed += b.Count
+		r.plantings[part.ID] = &part
+		r.touched[part.ID] = true
+		return
+	}
+	if p.Known && b.Count > p.Count {
+		r.differ("%s: %d set out on %s, but %d stood by the entries.", p.words(), b.Count, s.Happened.Long(), p.Count)
+	}
+	p.Space, p.SetOut = b.Space, s.Happened
+	p.name(b)
+	if b.Count > 0 {
+		if !p.Known {
+			p.Began = b.Count
+		}
+		p.Count, p.Known, p.Removed = b.Count, true, 0
+	}
+}
+
+// name takes over what a setting out says of crop, variety and lot.
+func (p *Planting) name(b Started) {
+	if b.Crop != "" {
+		p.Crop = b.Crop
+	}
+	if b.Variety != "" || len(b.OneOf) > 0 {
+		p.Variety, p.OneOf = b.Variety, b.OneOf
+	}
+	if b.Lot != "" {
+		p.Lot = b.Lot
+	}
+}
+
+// end takes plants away: all of them when no count is given or none are left.
+func (r *replayer) end(s step, b Ended) {
+	p := r.planting(s, b.Planting)
+	if p == nil {
+		return
+	}
+	if p.Known && b.Count > p.Count {
+		r.differ("%s: %d %s on %s, but %d stood by the entries.", p.words(), b.Count, s.Kind, s.Happened.Long(), p.Count)
+	}
+	if b.Count > 0 && (!p.Known || b.Count < p.Count) {
+		p.Removed += b.Count
+		if p.Known {
+			p.Count -= b.Count
+		}
+		return
+	}
+	r.questions.answer(s, p.ID, false, fmt.Sprintf("%s on %s", s.Kind, s.Happened.Long()))
+	p.Removed += p.Count
+	p.Count, p.Ended, p.Cause = 0, s.Happened, b.Cause
+}
+
+// count believes the eye, and says by how much the entries were out.
+func (r *replayer) count(s step, b Count) {
+	p := r.planting(s, b.Planting)
+	if p == nil {
+		return
+	}
+	r.questions.answer(s, p.ID, true, fmt.Sprintf("%d counted on %s", b.Count, s.Happened.Long()))
+	if p.Known && b.Count != p.Count {
+		r.differ("%s: %d by eye on %s, %d by the entries. The count by eye is used.", p.words(), b.Count, s.Happened.Long(), p.Count)
+	}
+	if !p.Known && p.Began == 0 {
+		p.Began = b.Count
+	}
+	p.Count, p.Known, p.Removed = b.Count, true, 0
+	switch {
+	case b.Count == 0 && p.Ended == 0:
+		p.Ended, p.Cause = s.Happened, "none left by eye"
+	case b.Count > 0:
+		p.Ended, p.Cause = 0, ""
+	}
+}
+
+func (r *replayer) look(s step, b Look) {
+	about := b.Planting
+	if about == "" {
+		about = b.Space
+		r.spaces[b.Space] = SpaceLook{Space: b.Space, Looks: b.Looks, On: s.Happened}
+	} else if p := r.planting(s, b.Planting); p != nil {
+		p.Looks, p.LookedOn = b.Looks, s.Happened
+	} else {
+		return
+	}
+	r.questions.answer(s, about, true, fmt.Sprintf("looked %s on %s", b.Looks, s.Happened.Long()))
+}
+
+// planting returns the planting an event speaks of, nil when it is not here.
+// An id that is no event's belongs to the garden file.
+func (r *replayer) planting(s step, id string) *Planting {
+	p, ok := r.plantings[id]
+	if !ok && IsID(id) {
+		r.differ("%q on %s is about a planting that was taken back or has not come yet.", string(s.Kind), s.Happened.Long())
+		return nil
+	}
+	if !ok {
+		p = &Planting{ID: id, FromFile: true}
+		r.plantings[id] = p
+	}
+	r.touched[id] = true
+	return p
+}
+
+func (r *replayer) differ(format string, args ...any) {
+	r.differences = append(r.differences, fmt.Sprintf(format, args...))
+}
+
+// words names a planting for a sentence.
+func (p *Planting) words() string {
+	if p.Crop == "" {
+		return p.ID
+	}
+	return p.Crop + " in " + p.Space
+}
+
+func plants(n int) string {
+	if n == 0 {
+		return "all"
+	}
+	return fmt.Sprint(n)
+}
+
+// state returns a copy that later events do not change.
+func (r *replayer) state() State {
+	s := State{GardenText: r.garden, Dismissed: map[string]string{}, Events: r.events, Last: r.last}
+	for _, p := range r.plantings {
+		s.Plantings = append(s.Plantings, *p)
+	}
+	sort.Slice(s.Plantings, func(i, j int) bool { return s.Plantings[i].ID < s.Plantings[j].ID })
+	for _, l := range r.spaces {
+		s.SpaceLooks = append(s.SpaceLooks, l)
+	}
+	sort.Slice(s.SpaceLooks, func(i, j int) bool { return s.SpaceLooks[i].Space < s.SpaceLooks[j].Space })
+	for task, why := range r.dismissed {
+		s.Dismissed[task] = why
+	}
+	s.Differences = append(s.Differences, r.differences...)
+	s.Disputes = r.questions.disputes()
+	return s
+}
