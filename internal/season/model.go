@@ -30,7 +30,7 @@ type model struct {
 
 // opt is an option with its rows spread out and its constants gathered.
 type opt struct {
-	id                  string
+	id, crop            string
 	space, food, batch  int
 	family, interval    int
 	week, end, min, max int
@@ -144,7 +144,7 @@ func (m *model) setOption(i int, group map[string]int) {
 	space := &p.Spaces[src.Space]
 	o := &m.opts[i]
 	*o = opt{
-		id: src.ID, space: src.Space, food: src.Food, batch: space.Batch, family: src.Family, interval: src.Interval,
+		id: src.ID, crop: src.Crop, space: src.Space, food: src.Food, batch: space.Batch, family: src.Family, interval: src.Interval,
 		week: src.Week, end: src.End, min: max(src.Min, 1), max: src.Max,
 		support: src.SupportM, batchMinutes: src.BatchMinutes,
 		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, returning: src.RotationCost, group: -1,
