@@ -1,0 +1,237 @@
+package web
+
+import (
+	"crypto/rand"
+	"crypto/sha256"
+	"encoding/base32"
+	"net/http"
+	"net/url"
+	"strconv"
+	"strings"
+	"sync"
+	"unicode/utf8"
+
+	"bedweek/internal/cal"
+)
+
+// crockford is base 32 without letters that are misread.
+var crockford = base32.NewEncoding("0123456789ABCDEFGHJKMNPQRSTVWXYZ").WithPadding(base32.NoPadding)
+
+// formIDLen is the length of a form's id, that of an event's id: 16 random
+// bytes take 26 letters of 5 bits.
+const formIDLen = 26
+
+// newFormID makes the id of a form, to become the id of its event.
+func newFormID() string {
+	var b [16]byte
+	rand.Read(b[:])
+	return crockford.EncodeToString(b[:])
+}
+
+// formIDOK reports whether id could be one of ours.
+func formIDOK(id string) bool {
+	return len(id) == formIDLen && strings.Trim(id, "0123456789ABCDEFGHJKMNPQRSTVWXYZ") == ""
+}
+
+// sentKept is how many saved forms are remembered for double sending.
+const sentKept = 1000
+
+// done is what came of a saved form.
+type done struct {
+	event  string
+	words  string
+	back   string
+	undo   bool
+	digest [32]byte
+}
+
+// sentForms remembers saved forms by id, so that the same form sent twice is
+// saved once. One household writes here: saves go one at a time.
+type sentForms struct {
+	write sync.Mutex // held while a form is being saved
+	mu    sync.Mutex
+	byID  map[string]done
+	order []string
+	cap   int
+}
+
+func newSentForms(n int) *sentForms {
+	return &sentForms{byID: map[string]done{}, cap: n}
+}
+
+func (f *sentForms) get(id string) (done, bool) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	d, ok := f.byID[id]
+	return d, ok
+}
+
+func (f *sentForms) put(id string, d done) {
+	f.mu.Lock()
+	defer f.mu.Unlock()
+	if _, ok := f.byID[id]; !ok {
+		f.order = append(f.order, id)
+		if len(f.order) > f.cap {
+			delete(f.byID, f.order[0])
+			f.order = f.order[1:]
+		}
+	}
+	f.byID[id] = d
+}
+
+// digestOf tells two fillings of one form apart. Encode sorts by name.
+func digestOf(v url.Values) [32]byte { return sha256.Sum256([]byte(v.Encode())) }
+
+// once saves a form, or finds that it was saved before, and then shows the
+// page it came from. A form that was saved with other words is an error.
+func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, error)) error {
+	id := r.PostForm.Get("form")
+	if !formIDOK(id) {
+		return errBroken
+	}
+	s.sent.write.Lock()
+	defer s.sent.write.Unlock()
+	digest := digestOf(r.PostForm)
+	d, before := s.sent.get(id)
+	if before && d.digest != digest {
+		return ErrConflict
+	}
+	if !before {
+		var err error
+		if d, err = save(); err != nil {
+			return err
+		}
+		d.digest = digest
+		s.sent.put(id, d)
+	}
+	to := d.back
+	if d.words != "" {
+		to += "?saved=" + id
+	}
+	http.Redirect(w, r, to, http.StatusSeeOther)
+	return nil
+}
+
+// readForm reads a posted form of any plain kind.
+func readForm(r *http.Request) error {
+	kind, _, _ := strings.Cut(r.Header.Get("Content-Type"), ";")
+	if strings.TrimSpace(strings.ToLower(kind)) != "application/x-www-form-urlencoded" {
+		return errBroken
+	}
+	if err := r.ParseForm(); err != nil {
+		if troubleOf(err).err == errLarge {
+			return errLarge
+		}
+		return errBroken
+	}
+	for _, vs := range r.PostForm {
+		for _, v := range vs {
+			if !utf8.ValidString(v) || strings.ContainsRune(v, 0) {
+				return errBroken
+			}
+		}
+	}
+	return nil
+}
+
+// Limits of what a form takes.
+const (
+	maxNote    = 1000  // letters
+	maxVariety = 100   // letters
+	maxCount   = 10000 // plants
+	maxKg      = 500   // kilograms in one picking
+	oldestDays = 3660  // how far back an event may lie, ten years
+)
+
+// faults are the words at each field, by field name.
+type faults map[string]string
+
+// text reads a free field.
+func (f faults) text(v url.Values, field string, most int) string {
+	t := strings.TrimSpace(v.Get(field))
+	if n := utf8.RuneCountInString(t); n > most {
+		f[field] = "This is " + strconv.Itoa(n) + " letters long. At most " + strconv.Itoa(most) + " fit."
+	}
+	return t
+}
+
+// count reads a number of plants; empty gives 0 when it need not be said.
+func (f faults) count(v url.Values, field string, needed bool) int {
+	t := strings.TrimSpace(v.Get(field))
+	if t == "" {
+		if needed {
+			f[field] = "Say how many, such as 6."
+		}
+		return 0
+	}
+	n, err := strconv.Atoi(t)
+	switch {
+	case err != nil:
+		f[field] = "Write a whole number, such as 6."
+	case n < 1:
+		f[field] = "At least 1."
+	case n > maxCount:
+		f[field] = "More than 10,000 is more than we take."
+	}
+	return n
+}
+
+// day reads a date, not after today and not older than ten years.
+func (f faults) day(v url.Values, field string, today cal.Day) cal.Day {
+	d, err := cal.Parse(strings.TrimSpace(v.Get(field)))
+	switch {
+	case err != nil:
+		f[field] = "Write the day as year-month-day, such as " + today.String() + "."
+	case d > today:
+		f[field] = "That day has not come yet. Today is " + today.Long() + "."
+	case d < today-oldestDays:
+		f[field] = "That is more than ten years ago."
+	}
+	return d
+}
+
+// oneOf reads a choice.
+func (f faults) oneOf(v url.Values, field string, choices []Option, words string) string {
+	t := v.Get(field)
+	for _, c := range choices {
+		if c.Value == t {
+			return t
+		}
+	}
+	f[field] = words
+	return ""
+}
+
+// kg reads a weight in kilograms; a comma is taken as a decimal point.
+func (f faults) kg(v url.Values, field string) float64 {
+	t := strings.Replace(strings.TrimSpace(v.Get(field)), ",", ".", 1)
+	if t == "" {
+		return 0
+	}
+	x, err := strconv.ParseFloat(t, 64)
+	if err != nil || !(x > 0) {
+		f[field] = "Write kilograms, such as 0.4."
+		return 0
+	}
+	if x > maxKg {
+		f[field] = "More than 500 kg in one picking is more than we take."
+		return 0
+	}
+	return x
+}
+
+// Option is one choice of a field.
+type Option struct {
+	Value, Words string
+	Chosen       bool
+}
+
+// choose marks the chosen option.
+func choose(opts []Option, value string) []Option {
+	out := make([]Option, len(opts))
+	for i, o := range opts {
+		o.Chosen = o.Value == value
+		out[i] = o
+	}
+	return out
+}

@@ -1,0 +1,66 @@
+package web
+
+import (
+	"context"
+	"io"
+	"net/http"
+	"time"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
+)
+
+// Options are what the pages need from their caller.
+type Options struct {
+	// Day returns what can be said now. The caller keeps it between requests
+	// and makes it anew after an event; pages do not change it.
+	Day func(ctx context.Context) (*reckon.Day, error)
+
+	// Record writes one event and returns its id. The form's own id is in the
+	// context (FormID): used as the event's id, a form sent twice stays one
+	// event even over a restart.
+	Record func(ctx context.Context, kind ledger.Kind, happened cal.Day, parent string, body any) (id string, err error)
+
+	// Void takes an event back.
+	Void func(ctx context.Context, event string) error
+
+	// Backup makes a backup, proves it, and says in words which one it is.
+	Backup func(ctx context.Context) (string, error)
+
+	// Proven says in words which backup was last proven; false = none known.
+	// It may be nil.
+	Proven func(ctx context.Context) (words string, ok bool)
+
+	// Audit checks the ledger and says in words what it found.
+	Audit func(ctx context.Context) (words []string, ok bool)
+
+	// Export writes everything as one zip file.
+	Export func(ctx context.Context, w io.Writer) error
+
+	// Hosts are the names this program answers to, as in "garden.home" (any
+	// port) or "garden.home:8080". Empty: this machine's own loopback names.
+	Hosts []string
+
+	// Now is the clock, for "printed on". Nil = time.Now.
+	Now func() time.Time
+
+	// Demo says on every page that the garden is invented, even when the Day
+	// does not.
+	Demo bool
+}
+
+type formKey struct{}
+
+// FormID returns the id of the form being saved, 26 characters made when the
+// form was drawn, or "" outside of a save. The same form sent twice carries
+// the same id.
+func FormID(ctx context.Context) string {
+	id, _ := ctx.Value(formKey{}).(string)
+	return id
+}
+
+// withForm returns a request context that carries the form's id.
+func withForm(r *http.Request, id string) context.Context {
+	return context.WithValue(r.Context(), formKey{}, id)
+}

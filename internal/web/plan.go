@@ -1,0 +1,69 @@
+package web
+
+import (
+	"fmt"
+	"net/http"
+	"sort"
+
+	"bedweek/internal/reckon"
+)
+
+// PlanPage is the plan's own account of itself.
+type PlanPage struct {
+	Frame
+	Day     *reckon.Day
+	Status  string
+	Gain    string
+	Range   string
+	Seconds []Phase
+	Rows    []PlanRow
+}
+
+// Phase is the time one part of the reckoning took.
+type Phase struct{ Name, Seconds string }
+
+// PlanRow is one planting with its reasons.
+type PlanRow struct {
+	Item
+	Where string
+}
+
+// plan draws the page.
+func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
+	p := &PlanPage{Frame: s.framed(r, day, "The plan's own account", "plan"), Day: day}
+	p.Status = statusWords(day.Plan.Status)
+	p.Gain = fmt.Sprintf("%s meals, against %s if nothing more is planted.", meals(day.Plan.Value), meals(day.Plan.Nothing))
+	p.Range = fmt.Sprintf("%s on average; %s in the lowest, %s in the highest.", meals(day.Plan.Mean), meals(day.Plan.Low), meals(day.Plan.High))
+	for name := range day.Plan.Seconds {
+		p.Seconds = append(p.Seconds, Phase{Name: name})
+	}
+	sort.Slice(p.Seconds, func(i, j int) bool { return p.Seconds[i].Name < p.Seconds[j].Name })
+	for i := range p.Seconds {
+		p.Seconds[i].Seconds = fmt.Sprintf("%.2f", day.Plan.Seconds[p.Seconds[i].Name])
+	}
+	for _, row := range rowsOf(day) {
+		for _, it := range row.Items {
+			if !row.Shelf {
+				p.Rows = append(p.Rows, PlanRow{it, row.Name})
+			}
+		}
+	}
+	return p, nil
+}
+
+// statusWords says a status in a sentence.
+func statusWords(status string) string {
+	switch status {
+	case "proven":
+		return "Proven: no better plan exists for these figures."
+	case "feasible":
+		return "A plan that holds. A better one may exist."
+	case "infeasible":
+		return "No plan meets all the wishes."
+	case "interrupted":
+		return "Stopped early. The plan holds, but the search was not finished."
+	case "":
+		return "No plan was made."
+	}
+	return name(status) + "."
+}

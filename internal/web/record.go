@@ -1,0 +1,82 @@
+package web
+
+import (
+	"net/http"
+	"net/url"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
+)
+
+// recordDone writes the event of a task that was done.
+func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count int, measure, note string, on cal.Day) (done, error) {
+	kind := ledger.Kind(t.Event)
+	var body any
+	switch kind {
+	case ledger.Sown, ledger.PutOut:
+		body = ledger.Started{Planting: t.Planting, Crop: t.Crop, Space: t.Space, Count: count, Note: note}
+	case ledger.Picked:
+		body = ledger.Amount{Planting: t.Planting, Measure: measure, Note: note}
+	case ledger.Pulled:
+		body = ledger.Ended{Planting: t.Planting, Note: note}
+	default:
+		kind = ledger.Looked
+		looks := "well"
+		if t.Event != string(ledger.Looked) {
+			looks = "done: " + t.Verb
+		}
+		body = ledger.Look{Planting: t.Planting, Space: t.Space, Looks: looks, Note: note}
+	}
+	e, err := s.o.Record(withForm(r, r.PostForm.Get("form")), kind, on, "", body)
+	if err != nil {
+		return done{}, err
+	}
+	return done{event: e, words: "Saved: " + t.Verb + " " + t.Object + ".", back: "/", undo: true}, nil
+}
+
+// undo takes an event back.
+func (s *site) undo(w http.ResponseWriter, r *http.Request) {
+	err := readForm(r)
+	if err == nil {
+		err = s.once(w, r, func() (done, error) {
+			event := r.PostForm.Get("event")
+			if event == "" || len(event) > 100 {
+				return done{}, errBroken
+			}
+			if err := s.o.Void(withForm(r, r.PostForm.Get("form")), event); err != nil {
+				return done{}, err
+			}
+			return done{words: "Taken back. The history keeps both.", back: backTo(r.PostForm.Get("back"))}, nil
+		})
+	}
+	if err != nil {
+		s.fail(w, r, err)
+	}
+}
+
+// backTo lets a form choose the page to come back to, but only one of ours:
+// a path from the root without a host.
+func backTo(p string) string {
+	u, err := url.Parse(p)
+	if err != nil || u.Host != "" || u.Scheme != "" || !strings.HasPrefix(u.Path, "/") ||
+		strings.HasPrefix(u.Path, "//") || strings.Contains(u.Path, "\\") {
+		return "/"
+	}
+	return (&url.URL{Path: u.Path}).EscapedPath()
+}
+
+// queryEscape is url.QueryEscape under a name that reads well here.
+func queryEscape(s string) string { return url.QueryEscape(s) }
+
+// name starts a word with a capital letter.
+func name(s string) string {
+	r, n := utf8.DecodeRuneInString(s)
+	if n == 0 {
+		return s
+	}
+	return string(unicode.ToUpper(r)) + s[n:]
+}

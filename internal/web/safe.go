@@ -1,0 +1,120 @@
+package web
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+	"net/http"
+	"net/url"
+
+	"bedweek/internal/reckon"
+)
+
+// SafePage says how well what was written down is kept.
+type SafePage struct {
+	Frame
+	Proven  string
+	HasOne  bool
+	Audit   []string
+	AuditOK bool
+	Form    string
+}
+
+// safe draws the page.
+func (s *site) safe(r *http.Request, day *reckon.Day) (page, error) {
+	p := &SafePage{Frame: s.framed(r, day, "Is what I wrote kept?", "safe"), Form: newFormID()}
+	p.Proven, p.HasOne = s.proven(r.Context())
+	p.Audit, p.AuditOK = s.o.Audit(r.Context())
+	return p, nil
+}
+
+// proven says which backup was last proven.
+func (s *site) proven(ctx context.Context) (string, bool) {
+	if s.o.Proven != nil {
+		if w, ok := s.o.Proven(ctx); ok {
+			return w, true
+		}
+	}
+	s.mu.Lock()
+	defer s.mu.Unlock()
+	return s.backed, s.backed != ""
+}
+
+// backup makes a backup now.
+func (s *site) backup(w http.ResponseWriter, r *http.Request) {
+	err := readForm(r)
+	if err == nil {
+		err = s.once(w, r, func() (done, error) {
+			words, err := s.o.Backup(r.Context())
+			if err != nil {
+				return done{}, fmt.Errorf("making a backup: %w", err)
+			}
+			s.mu.Lock()
+			s.backed = words
+			s.mu.Unlock()
+			return done{words: "Backup made and proven: " + words, back: "/safe"}, nil
+		})
+	}
+	if err != nil {
+		s.fail(w, r, err)
+	}
+}
+
+// export sends everything as one zip file.
+func (s *site) export(w http.ResponseWriter, r *http.Request) {
+	if r.Method == http.MethodHead {
+		exportHead(w, s)
+		return
+	}
+	out := &lazyBody{w: w, begin: func() { exportHead(w, s) }}
+	err := s.o.Export(r.Context(), out)
+	if err == nil {
+		out.start()
+		return
+	}
+	if !out.begun {
+		s.fail(w, r, fmt.Errorf("exporting: %w", err))
+		return
+	}
+	panic(http.ErrAbortHandler) // the browser must see that the file is not whole
+}
+
+func exportHead(w http.ResponseWriter, s *site) {
+	h := w.Header()
+	h.Set("Content-Type", "application/zip")
+	h.Set("Content-Disposition", "attachment; filename=\"garden-"+url.PathEscape(s.o.Now().Format("2006-01-02"))+".zip\"")
+	h.Set("Cache-Control", "no-store")
+}
+
+// lazyBody sends its headers with the first bytes, so that an error before
+// them can still be said in words. The first bytes are held back a little.
+type lazyBody struct {
+	w     http.ResponseWriter
+	begin func()
+	begun bool
+	held  bytes.Buffer
+}
+
+// heldMost is how much is held back before the first byte is sent.
+const heldMost = 1 << 20
+
+func (l *lazyBody) Write(b []byte) (int, error) {
+	if l.begun {
+		return l.w.Write(b)
+	}
+	l.held.Write(b)
+	if l.held.Len() > heldMost {
+		l.start()
+	}
+	return len(b), nil
+}
+
+// start sends what was held.
+func (l *lazyBody) start() {
+	if l.begun {
+		return
+	}
+	l.begun = true
+	l.begin()
+	l.held.WriteTo(l.w)
+}

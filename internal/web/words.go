@@ -1,0 +1,128 @@
+package web
+
+import (
+	"fmt"
+	"html/template"
+	"math"
+	"strconv"
+	"strings"
+
+	"bedweek/internal/cal"
+)
+
+// helpers are the few functions templates may call.
+var helpers = template.FuncMap{
+	"weekday": weekday,
+	"dots":    func(n int) *TwentyDots { return twentyDots(n) },
+	"px":      px,
+	"window":  window,
+	"plural":  plural,
+	"minus":   func(a float64, up any) float64 { return a - number(up) },
+	"neg":     func(a float64) float64 { return -a },
+}
+
+// number reads a template's number, which may be written as a whole one.
+func number(v any) float64 {
+	switch n := v.(type) {
+	case int:
+		return float64(n)
+	case float64:
+		return n
+	}
+	panic("web: a template gave something else than a number")
+}
+
+// weekday writes a day as "Saturday 10 October 2015".
+func weekday(d cal.Day) string { return d.Time().Format("Monday 2 January 2006") }
+
+// shortDay writes a day as "Sat 10 Oct".
+func shortDay(d cal.Day) string { return d.Time().Format("Mon 2 Jan") }
+
+// window writes a window as "about 3 June (20 May to 15 June)", with years
+// when they are not the year of the day it is seen from.
+func window(w cal.Window, seen cal.Day) string {
+	if w.None() {
+		return "not at all"
+	}
+	if w.Early == w.Late {
+		return dayFrom(w.Likely, seen)
+	}
+	return fmt.Sprintf("about %s (%s to %s)", dayFrom(w.Likely, seen), dayFrom(w.Early, seen), dayFrom(w.Late, seen))
+}
+
+// dayFrom writes a day, with its year when it lies far from the day it is
+// seen from.
+func dayFrom(d, seen cal.Day) string {
+	if d < seen-270 || d > seen+270 {
+		return d.Long()
+	}
+	return d.Short()
+}
+
+// plural writes a count with its noun.
+func plural(n int, one, many string) string {
+	if n == 1 {
+		return "1 " + one
+	}
+	return strconv.Itoa(n) + " " + many
+}
+
+// meals writes a number of meals as a cook would: halves when few, whole when
+// many.
+func meals(x float64) string {
+	switch {
+	case math.Abs(x) < 0.25:
+		return "0"
+	case math.Abs(x) < 3:
+		return strconv.FormatFloat(math.Round(x*2)/2, 'f', -1, 64)
+	}
+	return strconv.FormatFloat(math.Round(x), 'f', 0, 64)
+}
+
+// mealsRange writes "about 7 meals (6 to 9)".
+func mealsRange(low, likely, high float64) string {
+	l, m, h := meals(low), meals(likely), meals(high)
+	noun := "meals"
+	if m == "1" {
+		noun = "meal"
+	}
+	if l == h {
+		return fmt.Sprintf("about %s %s", m, noun)
+	}
+	return fmt.Sprintf("about %s %s (%s to %s)", m, noun, l, h)
+}
+
+// px writes a length of a picture with one decimal at most.
+func px(x float64) string {
+	return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64)
+}
+
+// clip shortens a name to n letters.
+func clip(s string, n int) string {
+	r := []rune(s)
+	if len(r) <= n {
+		return s
+	}
+	return strings.TrimSpace(string(r[:n-1])) + "…"
+}
+
+// TwentyDots is a row of twenty dots, the first Full of them filled.
+type TwentyDots struct {
+	Full           int
+	FullTo, OpenTo string // where the dotted strokes end
+	OpenFrom       string
+}
+
+// twentyDots makes the row; nil when n is not a count out of twenty. Each row
+// is drawn as a stroke dashed into dots, 10 px apart.
+func twentyDots(n int) *TwentyDots {
+	if n < 0 || n > 20 {
+		return nil
+	}
+	return &TwentyDots{
+		Full:     n,
+		FullTo:   px(float64(10*n) - 4),
+		OpenFrom: px(float64(10*n) + 5),
+		OpenTo:   "196",
+	}
+}
