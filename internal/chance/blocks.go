@@ -102,7 +102,8 @@ func Analyse(yields [][]float64, alpha float64) (a Anova, ok bool) {
 	a.DFTreatment, a.DFBlock = nt-1, nb-1
 	a.DFError = a.DFTreatment * a.DFBlock
 	a.ErrorMS = (total - ssT - ssB) / float64(a.DFError)
-	if !(a.ErrorMS > 0) {
+	const rounding = 1e-12 // of the whole variation
+	if !(a.ErrorMS > rounding*total) {
 		return Anova{}, false
 	}
 	a.TreatmentF, a.TreatmentP = ratio(ssT, a.DFTreatment, a.ErrorMS, a.DFError)
