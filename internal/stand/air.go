@@ -4,6 +4,8 @@ import (
 	"math"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/sun"
+	"bedweek/internal/weather"
 )
 
 // Air is what any crop meets in one space: the futures turned into the
@@ -37,9 +39,8 @@ const (
 	softenDays    = 10.0  // warm days that undo it
 	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
 	tiredShare    = 0.5   // share of that water left when growth begins to slow
-	soilLagDays   = 4.0   // seed zone follows the air with this lag
-	soilSunC      = 0.06  // seed zone warmer than air by this per MJ/m2 of the day's sun
 	defaultDepthM = 0.3
+	cropFactor    = 0.8 // of reference evapotranspiration, a half-grown cover ([FAO56] 0.5-1.1)
 )
 
 // NewAir turns the env's futures into the space's own air, light and soil.
@@ -70,10 +71,11 @@ func (a *Air) calendar() {
 	a.months = make([]uint8, a.n)
 	a.dayH = make([]float32, a.n)
 	a.sunSum = make([]float32, a.n+1)
+	byYear := dayHours(a.env.Site)
 	for i := range a.n {
 		d := a.start + cal.Day(i)
 		a.months[i] = uint8(d.Month() - 1)
-		a.dayH[i] = float32(dayHours(a.env.Site.LatDeg, d.YearDay()))
+		a.dayH[i] = byYear[d.YearDay()-1]
 		if a.env.Indoor {
 			a.dayH[i] = lampDayH
 		}
@@ -90,7 +92,7 @@ func (a *Air) future(f int) {
 	}
 	hold := coverHoldMM * math.Min(depth, 0.6)
 	water, hard := hold, 0.0
-	soil := (days[0].TminC + days[0].TmaxC) / 2
+	soil := weather.SoilC(days, a.start.YearDay(), e.Site)
 	for i, d := range days {
 		lo, hi := d.TminC+e.NightC, d.TmaxC
 		light := e.Light[a.months[i]] * net(e)
@@ -103,8 +105,7 @@ func (a *Air) future(f int) {
 		}
 		mean := (lo + hi) / 2
 		sun := math.Min(d.RadMJ*light/15, 1.3)
-		soil += ((d.TminC+d.TmaxC)/2 - soil) / soilLagDays
-		seed := soil + soilSunC*d.RadMJ*light + e.WarmC*sun
+		seed := soil[i] + e.WarmC*sun
 		if e.Indoor {
 			seed = e.LampC
 		}
@@ -114,7 +115,7 @@ func (a *Air) future(f int) {
 			hard -= math.Min(1, (mean-hardenBelowC)/6) / softenDays
 		}
 		hard = math.Max(0, math.Min(1, hard))
-		water = math.Min(hold, math.Max(0, water+d.RainMM-demandMM(d.RadMJ*light, mean)))
+		water = math.Min(hold, math.Max(0, water+d.RainMM-cropFactor*weather.ET0MM(d, e.Site, (a.start+cal.Day(i)).YearDay())))
 		a.tmin[o+i], a.tmax[o+i] = float32(lo), float32(hi)
 		a.soil[o+i], a.dli[o+i] = float32(seed), float32(dli)
 		a.hard[o+i] = float32(hard)
@@ -138,17 +139,6 @@ func rolling(out, in []float32, from, to int) {
 	}
 }
 
-// demandMM is a day's water need of a full leaf cover in mm, from sunshine
-// and warmth: the equilibrium form of [MAKKINK57], 0.65 of the sunshine's
-// share that goes to evaporation, at 2.45 MJ/mm.
-func demandMM(radMJ, meanC float64) float64 {
-	if meanC < 0 {
-		return 0
-	}
-	share := 0.40 + 0.0125*math.Min(meanC, 30) // slope/(slope+psychrometric), 0-30 °C, within 0.03
-	return 0.65 * share * radMJ / 2.45
-}
-
 func net(e *Env) float64 {
 	if e.Net <= 0 {
 		return 1
@@ -156,16 +146,18 @@ func net(e *Env) float64 {
 	return e.Net
 }
 
-// dayHours is the time the sun's upper limb is above the horizon, in hours,
-// by the CBM model [FORSYTHE95] with 0.8333° for limb and refraction. Polar
-// days give 0 or 24.
-func dayHours(latDeg float64, yearDay int) float64 {
-	theta := 0.2163108 + 2*math.Atan(0.9671396*math.Tan(0.00860*(float64(yearDay)-186)))
-	phi := math.Asin(0.39795 * math.Cos(theta))
-	lat := latDeg * math.Pi / 180
-	x := (math.Sin(0.8333*math.Pi/180) + math.Sin(lat)*math.Sin(phi)) / (math.Cos(lat) * math.Cos(phi))
-	return 24 - 24/math.Pi*math.Acos(math.Max(-1, math.Min(1, x)))
+// dayHours is the time the sun's upper limb is above the horizon by day of
+// the year; 366 days. Years differ by under a minute.
+func dayHours(site weather.Site) [366]float32 {
+	var out [366]float32
+	place := sun.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}
+	for i := range out {
+		out[i] = float32(sun.Of(cal.Of(leapYear, 1, 1)+cal.Day(i), place, sun.UpperLimb).LengthH)
+	}
+	return out
 }
+
+const leapYear = 2024
 
 // at returns the index of day d, which may lie outside [0, n).
 func (a *Air) at(d cal.Day) int { return int(d - a.start) }

@@ -58,7 +58,7 @@ func openBed(lat float64) *Env {
 	e := &Env{Site: weather.Site{LatDeg: lat}, DepthM: 0.3, VolumeL: 300, AreaM2: 1, Weeks: 60, Net: 1}
 	for m := range e.Light {
 		e.Light[m] = 1
-		e.SunH[m] = dayHours(lat, 15+30*m) * 0.95
+		e.SunH[m] = float64(dayHours(weather.Site{LatDeg: lat})[15+30*m]) * 0.95
 	}
 	return e
 }

@@ -34,6 +34,7 @@ type course struct {
 	vernAt  float32 // development at which cold begins to count
 	born    float32 // maturity at the start, for frost
 	settle  int     // days to take hold
+	upDays  int     // days to come up at the reference temperature
 	size    *sizeCurve
 	small   float32 // age share at which a stalled plant is worth pulling
 	limit   int     // days from start to first pick that still count as success
@@ -49,8 +50,10 @@ const (
 	floorShare    = 0.45 // of the smaller of the book's and the place's best yield
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
 	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
-	garlicForm    = 60.0 // reference days from bulbing day length to harvest (assumption)
-	onionForm     = 70.0
+	bulbShare     = 0.6  // of the printed days lie between bulbing day length and harvest (assumption)
+	darkShare     = 0.9  // of an autumn planting's days are good days, the winter being dark (assumption)
+	autumnLimit   = 300  // days for bulbs planted in autumn
+	sproutShare   = 0.16 // of the printed days lie between the end of chill and the first shoots (assumption)
 	vernBolt      = 22.0 // reference days from the end of chill to a useless stem (assumption)
 	shortestHold  = 7.0
 )
@@ -63,7 +66,8 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	case crop.Sow:
 		days = c.DaysFromSow
 		steep, touch = seedSteep, seedTouch
-		co.goal = float32(days.Value - germ.refDays(c.RefC))
+		co.upDays = int(germ.refDays(c.RefC))
+		co.goal = float32(days.Value) - float32(co.upDays)
 	case crop.SetOut:
 		co.goal, co.born = float32(days.Value), 0.3
 	default:
@@ -82,10 +86,12 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.hold = float32(max(c.HoldDays.Value, shortestHold))
 	co.bolting(c)
 	if co.ripe == byForm {
-		co.form, co.formH = onionForm, float32(c.FormDayH.Value)
-		if bulbsAfterCold(c) {
-			co.form = garlicForm
-			co.goal = min(co.goal, 80)
+		co.form, co.formH = bulbShare*float32(days.Value), float32(c.FormDayH.Value)
+		if way == crop.Sow {
+			co.form = bulbShare * float32(c.DaysFromSet.Value)
+		}
+		if c.AutumnPlant {
+			co.goal *= darkShare
 		}
 	}
 	return co
@@ -93,6 +99,10 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 
 // bolting sets how much cold and how many long days send the crop to seed.
 func (co *course) bolting(c *crop.Crop) {
+	if needsCold(c) {
+		co.vern, co.bolt = float32(c.ColdDays.Value), vernBolt
+		return
+	}
 	if vernalises(c) {
 		co.vern = float32(c.VernDays.Value)
 		co.bolt = vernBolt
@@ -112,14 +122,14 @@ func (co *course) bolting(c *crop.Crop) {
 // and the mustards before it (assumption; fits the printed sowing seasons).
 func longDayBolt(c *crop.Crop) float64 {
 	if c.Family == "Asteraceae" {
-		return 1.25
+		return 1.1
 	}
 	return 0.8
 }
 
-// bulbsAfterCold reports a bulb planted as a piece in autumn, which needs its
-// winter to divide into cloves, so that cold does not make it bolt.
-func bulbsAfterCold(c *crop.Crop) bool { return c.AutumnPlant && c.FormDayH.Value > 0 }
+// needsCold reports a crop without a harvest unless it had its winter: garlic,
+// overwintered sprouting broccoli.
+func needsCold(c *crop.Crop) bool { return c.ColdDays.Known() && c.ColdDays.Value > 0 }
 
 func ripeBy(c *crop.Crop) ripe {
 	switch {
@@ -127,11 +137,11 @@ func ripeBy(c *crop.Crop) ripe {
 		return byYear
 	case c.FormDayH.Value > 0 && c.Class == "bulb":
 		return byForm
-	case c.Harvest == crop.Fruiting, c.Class == "fruit", c.Class == "grain", c.Class == "legume":
+	case c.Class == "fruit", c.Class == "grain", c.Class == "legume":
 		return byFruit
 	case c.Harvest == crop.Bloom:
 		return byTime
-	case c.Harvest == crop.Flush && c.Winter && vernalises(c):
+	case needsCold(c):
 		return byWinter
 	}
 	return bySize
@@ -144,7 +154,7 @@ func lagShare(c *crop.Crop) float64 {
 	switch {
 	case c.Family == "Solanaceae":
 		return 0.55
-	case c.Family == "Cucurbitaceae" && c.Harvest == crop.Once:
+	case c.Family == "Cucurbitaceae" && c.DaysFromSet.Value > 70:
 		return 0.5
 	case c.Family == "Cucurbitaceae":
 		return 0.2

@@ -67,7 +67,7 @@ func (p *plant) flow(n int) []float32 {
 
 // fruitYears gives an established perennial's yearly crop: it flowers and
 // ripens a fixed number of reference days after midwinter.
-func (p *plant) fruitYears(i, settled int) {
+func (p *plant) fruitYears(i int) {
 	south := p.t.air.env.Site.LatDeg < 0
 	var spring, used float32
 	p.cause = Fine
@@ -80,7 +80,7 @@ func (p *plant) fruitYears(i, settled int) {
 			spring, used = 0, 0
 		}
 		spring += p.day[i].dev
-		if i < settled || spring < yearDays || used >= p.co.pick {
+		if p.v < p.co.goal && !p.standing || spring < yearDays || used >= p.co.pick {
 			continue
 		}
 		used += p.day[i].dev

@@ -34,7 +34,11 @@ func (p *plant) overdue() int {
 	if p.standing || p.t.Crop.Perennial {
 		return len(p.day)
 	}
-	return min(len(p.day), p.start+min(p.co.limit, len(p.day)))
+	from := p.start
+	if p.co.way == "sow outdoors" { // slow seed is not held against it
+		from = max(from, p.up-p.co.upDays)
+	}
+	return min(len(p.day), from+min(p.co.limit, len(p.day)))
 }
 
 // hot reports whether the last fortnight's days spoil leaves and heads.
@@ -53,7 +57,7 @@ func (p *plant) leaf(i int) {
 			p.fail(p.deathCause(d, i), i)
 			return
 		}
-		ready := p.u >= goal || (p.pace < standstill && p.u >= small)
+		ready := (p.u >= goal || p.pace < slowing && p.u >= small) && p.pace >= standstill
 		if byAge {
 			ready = p.v >= goal && p.u >= 0.5*goal
 		}
@@ -89,8 +93,9 @@ func (p *plant) late(i int) {
 // cold was had, where it is needed), then the bulb.
 func (p *plant) bulb(i int) {
 	co := p.co
-	cold := bulbsAfterCold(p.t.Crop)
+	cold := needsCold(p.t.Crop)
 	var form float32
+	uncold := false
 	dayH := p.t.air.dayH
 	for end := p.overdue(); i < end; i++ {
 		if d := p.step(i); d != lives {
@@ -99,7 +104,9 @@ func (p *plant) bulb(i int) {
 		}
 		if cold && p.vern < co.vern {
 			p.vern += p.day[i].vern
-			continue
+			if uncold = p.vern < co.vern; uncold {
+				continue
+			}
 		}
 		if dayH[i] >= co.formH {
 			form += p.day[i].dev
@@ -109,7 +116,11 @@ func (p *plant) bulb(i int) {
 			return
 		}
 	}
-	if form == 0 {
+	switch {
+	case uncold:
+		p.fail(NoCold, min(i, len(p.day)-1))
+		return
+	case form == 0:
 		p.fail(NoBulb, min(i, len(p.day)-1))
 		return
 	}
@@ -121,23 +132,26 @@ func (p *plant) bulb(i int) {
 func (p *plant) sprout(i int) {
 	var after float32
 	for end := p.overdue(); i < end; i++ {
-		d := p.step(i)
-		if d == frozen {
+		if d := p.step(i); d != lives {
 			p.fail(p.deathCause(d, i), i)
 			return
 		}
-		if p.vern >= p.co.vern && p.u >= p.co.small*p.co.goal {
-			if after += p.day[i].dev; after >= sproutDays {
-				p.bolts = false
-				p.pick(i)
-				return
-			}
+		if p.vern < p.co.vern {
+			p.vern += p.day[i].vern
+			continue
 		}
+		if after += p.day[i].dev; after < sproutShare*p.co.goal {
+			continue
+		}
+		if p.u < p.co.small*p.co.goal {
+			p.fail(TooSmall, i)
+			return
+		}
+		p.pick(i)
+		return
 	}
 	p.late(i)
 }
-
-const sproutDays = 18.0 // reference days from the end of chill to shoots (assumption)
 
 // fruit raises a plant to flower and then to its first set fruit.
 func (p *plant) fruit(i int) {
@@ -190,11 +204,5 @@ const (
 
 // bear waits for an established perennial's yearly fruit.
 func (p *plant) bear(i int) {
-	settled := i
-	if !p.standing {
-		settled = i + firstBearingDays
-	}
-	p.fruitYears(i, settled)
+	p.fruitYears(i)
 }
-
-const firstBearingDays = 150 // a planting bears from its next spring on (common practice)

@@ -50,7 +50,7 @@ func (t *Table) growth(way crop.Way, day cal.Day, standing bool) Growth {
 
 // outcome turns a plant's days into calendar days.
 func (t *Table) outcome(p *plant, o *Outcome) {
-	o.OK, o.Cause = p.ok, p.cause
+	o.OK, o.Cause, o.Total, o.Later = p.ok, p.cause, p.total, p.later
 	date := func(i int) cal.Day {
 		if i < 0 {
 			return 0
@@ -80,7 +80,7 @@ func (g *Growth) summarise() {
 }
 
 // causes in the order that breaks ties.
-var causes = [...]Cause{NotUp, Frosted, Unhardened, Chilled, NoSet, NoBulb, Bolted, TooHot, TooSmall, TooSlow}
+var causes = [...]Cause{NotUp, Frosted, Unhardened, Chilled, NoSet, NoBulb, NoCold, Bolted, TooHot, TooSmall, TooSlow}
 
 // window takes the middle four in five of the days, sorting them in place.
 func window(d []cal.Day) cal.Window {

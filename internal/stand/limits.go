@@ -44,6 +44,9 @@ func (t *Table) measure(co *course) {
 	if c.Winter || c.AutumnPlant || co.ripe == byForm || co.ripe == byWinter {
 		co.limit = max(co.limit, winterLimit)
 	}
+	if co.ripe == byForm && c.AutumnPlant {
+		co.limit = autumnLimit
+	}
 	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)
 }
 

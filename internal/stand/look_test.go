@@ -18,11 +18,27 @@ func TestLook(t *testing.T) {
 	if os.Getenv("LOOK") == "sine" {
 		env = maritime(20)
 	}
-	for _, c := range handCrops() {
+	for _, c := range book(t) {
+		if only := os.Getenv("CROP"); only != "" && only != string(c.ID) {
+			continue
+		}
 		tab := NewTable(c, env, nil)
 		for _, way := range c.Ways {
 			co := tab.course(way)
 			fmt.Printf("\n%s, %s: quick %d, limit %d, best %.2f of %.2f kg\n", c.ID, way, co.quick, co.limit, co.bestKg, c.YieldKg.Value)
+			w := tab.Window(way, 5)
+			for _, r := range w.Works {
+				fmt.Printf("works %s (%s, %d) to %s (%s, %d)\n", short(r.From), r.LimitFrom, r.SuccessFrom, short(r.To), r.LimitTo, r.SuccessTo)
+			}
+			for _, r := range w.Best {
+				fmt.Printf("best  %s (%s) to %s (%s)\n", short(r.From), r.LimitFrom, short(r.To), r.LimitTo)
+			}
+			if os.Getenv("LOOK") == "short" {
+				for _, p := range w.Picks {
+					fmt.Printf("  start %s pick %s\n", short(p.Start), p.First)
+				}
+				continue
+			}
 			for d := env.Start; d < cal.Of(2015, time.January, 8); d += 14 {
 				g := tab.Grow(way, d)
 				kg := float32(0)

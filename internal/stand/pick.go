@@ -6,7 +6,7 @@ import "bedweek/internal/crop"
 func (p *plant) pick(i int) {
 	p.first, p.last = i, i
 	switch p.t.Crop.Harvest {
-	case crop.CutAgain:
+	case crop.CutAgain, crop.Fruiting: // sprouts and the like; fruit has its own way
 		p.cut(i)
 	case crop.Flush:
 		p.flush(i)
@@ -39,10 +39,11 @@ func (p *plant) stay(i int, hold float32) (end int) {
 			p.cause = p.deathCause(d, i)
 			return i
 		}
-		q.held += max(holdLeast, p.day[i].dev)
+		age := max(holdLeast, p.day[i].dev)
 		if p.t.Crop.Winter {
-			q.held -= 0.7 * max(holdLeast, p.day[i].dev) * (1 - min(1, p.day[i].dev/0.6))
+			age *= winterAge
 		}
+		q.held += age
 		if p.hot(i) {
 			q.held++
 		}
@@ -54,7 +55,10 @@ func (p *plant) stay(i int, hold float32) (end int) {
 	return len(p.day) - 1
 }
 
-const holdLeast = 0.08 // reference days of ageing on a day without growth
+const (
+	holdLeast = 0.08 // reference days of ageing on a day without growth
+	winterAge = 0.35 // crops that stand the winter age at this share (common practice: leeks set in April are still dug in March)
+)
 
 // pull spreads a once-picked crop evenly over the days it stands ready, as a
 // row is pulled plant by plant; what still grows is larger later.
@@ -81,8 +85,9 @@ func (p *plant) pull(i int) {
 // bolts or freezes.
 func (p *plant) cut(i int) {
 	life := p.co.pick * cutStretch
-	perDay := p.scale / p.co.pick
-	stock := firstCut * p.scale * min(1, p.co.size.at(p.u*p.inv))
+	first := min(firstMost, firstDays/p.co.pick)
+	perDay := (1 - first) * p.scale / p.co.pick
+	stock := first * p.scale * min(1, p.co.size.at(p.u*p.inv))
 	take := float32(1.0 / 7)
 	if p.t.Crop.Winter {
 		take = 1.0 / 21
@@ -99,6 +104,8 @@ func (p *plant) cut(i int) {
 		used += g
 		if used < life || p.t.Crop.Perennial {
 			stock += g * perDay
+		} else if p.t.Crop.Winter {
+			stock += g * perDay * oldShare
 		}
 		if p.hot(i) {
 			stock *= 0.95
@@ -114,7 +121,7 @@ func (p *plant) cut(i int) {
 		if kg > 0.004*p.scale*take {
 			p.last = i
 		}
-		if used >= life && stock < 0.01*p.scale && !p.t.Crop.Perennial {
+		if used >= life && stock < 0.01*p.scale && !p.t.Crop.Perennial && !p.t.Crop.Winter {
 			break
 		}
 	}
@@ -122,7 +129,9 @@ func (p *plant) cut(i int) {
 }
 
 const (
-	firstCut   = 0.12 // of the whole yield stands at the first pick (assumption)
+	firstDays  = 10.0 // good days' picking stand at the first pick (assumption)
+	firstMost  = 0.4  // but no more than this of the whole yield
+	oldShare   = 0.3  // growth of an old winter leaf crop past its picking days
 	cutStretch = 1.3  // cut-again crops outlast their printed picking time by up to this (common practice)
 	hotEnd     = 28   // days of spoiling heat that end a leaf crop
 	mainShare  = 0.55 // of a flush crop's yield is its main head (common practice)
@@ -186,7 +195,7 @@ func (p *plant) judge() {
 	c, e := p.t.Crop, p.t.air.env
 	dli, sunH := p.light(p.first)
 	switch {
-	case p.first-p.start > p.co.limit && !c.Perennial:
+	case p.first >= p.overdue() && !c.Perennial:
 		p.refuse(TooSlow)
 	case c.DLIMin.Known() && dli < c.DLIMin.Value*lightSlack,
 		!e.Indoor && c.SunMinH.Known() && sunH < c.SunMinH.Value-sunSlackH:

@@ -32,7 +32,7 @@ type plant struct {
 	up, first, last, end int // day indices, -1 = never
 	ok                   bool
 	cause                Cause
-	total                float32 // kg, also outside the plan
+	total, later         float32 // kg in all, and after the plan
 	kg                   []float32
 	sum                  *tally
 	mark                 int // next day to note its size
@@ -40,12 +40,14 @@ type plant struct {
 
 const (
 	paceLag      = 0.1
-	standstill   = 0.15 // good days a day: below this a plant has stopped for the winter
-	seedPatience = 60   // days after which seed has rotted (common practice)
-	seedLoss     = 0.988
-	seedLeast    = 0.3 // share of seed up that makes a stand
-	nightSlackC  = 1.5 // a mean of ten nights this far below the printed least night still passes
-	soilSlackC   = 2.0 // the same for the soil's daily mean, printed for mornings
+	slowing      = 0.25  // good days a day: autumn growth so slow that what is there is picked
+	standstill   = 0.10  // below this a plant stands still and is not first picked before growth returns
+	seedPatience = 60    // days after which seed has rotted (common practice)
+	seedLoss     = 0.988 // share of seed left after each day in the ground (assumption)
+	warmSeedLoss = 0.97  // the same for warm crops, which rot in cold soil
+	seedLeast    = 0.35  // share of seed up that makes a stand
+	nightSlackC  = 1.5   // a mean of ten nights this far below the printed least night still passes
+	soilSlackC   = 2.0   // the same for the soil's daily mean, printed for mornings
 )
 
 // run follows one start. kg and sum are added to.
@@ -56,7 +58,7 @@ func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []fl
 		kg: kg, sum: sum, mark: start, inv: 1 / co.goal, pace: 1}
 	p.scale = float32(t.Crop.YieldKg.Value*t.world(f).Yield) * t.room
 	p.soft = max(t.frost[0], t.frost[1])
-	p.bolts = !t.Crop.Perennial && co.ripe != byForm || vernalises(t.Crop) && !bulbsAfterCold(t.Crop)
+	p.bolts = !t.Crop.Perennial && !needsCold(t.Crop) && (vernalises(t.Crop) || co.ripe != byForm && t.Crop.BoltDayH.Value > 0)
 	if start >= a.n || (start < 0 && !standing) {
 		return p.fail(TooSlow, max(0, min(start, a.n-1)))
 	}
@@ -122,6 +124,10 @@ func (p *plant) cold(i int) Cause {
 // emerge adds up the days' share of the way to emergence.
 func (p *plant) emerge(i *int) Cause {
 	soil := p.t.air.soil[p.f*p.t.air.n:]
+	keep := seedLoss
+	if p.t.Crop.Warm {
+		keep = warmSeedLoss
+	}
 	var done, warm float32
 	for n := 1; ; n++ {
 		if *i+1 >= len(p.day) || n > seedPatience {
@@ -136,7 +142,7 @@ func (p *plant) emerge(i *int) Cause {
 		*i++
 		if done >= 1 {
 			_, share := p.t.germ.at(float64(warm / float32(n)))
-			alive := share * p.t.world(p.f).Emerge * math.Pow(seedLoss, float64(n))
+			alive := share * p.t.world(p.f).Emerge * math.Pow(keep, float64(n))
 			if alive < seedLeast && !p.standing {
 				return NotUp
 			}
@@ -216,6 +222,8 @@ func (p *plant) add(i int, kg float32) {
 	}
 	if w := (i - p.plan) / 7; w < len(p.kg) {
 		p.kg[w] += kg
+	} else {
+		p.later += kg
 	}
 }
 

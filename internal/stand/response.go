@@ -92,16 +92,16 @@ func clamp01(x float64) float64 { return math.Max(0, math.Min(1, x)) }
 // temperatures. Limits are printed as the point where set fails; it fades
 // over fadeC degrees on either side.
 func setShare(c *crop.Crop, lo, hi float64) float64 {
-	const fadeC = 4.0
+	const fadeC = 3.0
 	s := 1.0
 	if c.FruitMaxDay.Known() {
-		s *= clamp01((c.FruitMaxDay.Value + fadeC - hi) / fadeC)
+		s *= clamp01((c.FruitMaxDay.Value + fadeC - hi) / (2 * fadeC))
 	}
 	if c.FruitMaxNight.Known() {
-		s *= clamp01((c.FruitMaxNight.Value + fadeC - lo) / fadeC)
+		s *= clamp01((c.FruitMaxNight.Value + fadeC - lo) / (2 * fadeC))
 	}
 	if c.FruitMinNight.Known() {
-		s *= clamp01((lo - c.FruitMinNight.Value + fadeC) / fadeC)
+		s *= clamp01((lo - c.FruitMinNight.Value + fadeC) / (2 * fadeC))
 	}
 	return s
 }

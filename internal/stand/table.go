@@ -25,7 +25,7 @@ type Table struct {
 	Crop    *crop.Crop
 	air     *Air
 	worlds  []World
-	germ    emergence
+	germ    *emergence
 	rates   []rate // future-major
 	heat    bool   // HeatC spoils the pick
 	heatC   float32
@@ -49,7 +49,7 @@ func (a *Air) Table(c *crop.Crop, worlds []World) *Table {
 	t.frost = [2]float32{float32(c.FrostSeedling.Value), float32(c.FrostKill.Value)}
 	t.fill()
 	for _, way := range c.Ways {
-		t.courses = append(t.courses, newCourse(c, way, &t.germ))
+		t.courses = append(t.courses, newCourse(c, way, t.germ))
 	}
 	for _, co := range t.courses {
 		t.measure(co)
@@ -103,6 +103,7 @@ const (
 	chillMost    = 0.6
 	boltRampH    = 1.0 // hours above BoltDayH for full effect
 	vernLeastC   = 0.0 // colder hours do not count as chill
+	vernFadeC    = 4.0 // an hour counts fully this far below the printed limit (assumption)
 	longEnoughH  = 11.5
 	roomPower    = 0.7 // yield falls with root room to this power (assumption)
 	devernAboveC = 20.0
@@ -118,14 +119,17 @@ func chillCheck(c *crop.Crop, nightC float64) float64 {
 
 // coldDay is the part of a day cold enough to count, less what warmth undoes.
 func coldDay(c *crop.Crop, lo, hi float64) float64 {
-	if !vernalises(c) {
+	limit := c.VernMaxC.Value
+	switch {
+	case needsCold(c):
+		limit = c.ColdMaxC.Value
+	case !vernalises(c):
 		return 0
 	}
-	limit := c.VernMaxC.Value
 	n := 0.0
 	for _, s := range dayShape {
-		if x := (lo+hi)/2 + (hi-lo)/2*s; x <= limit && x >= vernLeastC {
-			n++
+		if x := (lo+hi)/2 + (hi-lo)/2*s; x >= vernLeastC && x < limit {
+			n += min(1, (limit-x)/vernFadeC)
 		} else if x > devernAboveC {
 			n -= 0.5
 		}

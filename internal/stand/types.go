@@ -61,6 +61,7 @@ const (
 	Spent      Cause = "natural end"
 	Unhardened Cause = "frost before it hardened"
 	NoBulb     Cause = "days too short to bulb"
+	NoCold     Cause = "no winter cold to form a bulb"
 )
 
 // Outcome is what one start comes to in one future, per plant.
@@ -72,6 +73,8 @@ type Outcome struct {
 	Last  cal.Day   // last pick
 	End   cal.Day   // ground free if left to its natural end
 	Kg    []float32 // by plan week, if left to its end
+	Total float32   // kg in all, weeks before and after the plan included
+	Later float32   // kg after the plan's last week
 }
 
 // Growth is one start in all futures with the mean picture of its size.

@@ -1,0 +1,313 @@
+package stand
+
+import (
+	"math"
+	"sort"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// Window is when one crop can be started one way in a place: days that work
+// and, within them, the best days. Ranges that pass the new year have To
+// before From. Years are those of the futures and mean nothing.
+type Window struct {
+	Crop    crop.ID
+	Way     crop.Way
+	AllYear bool // works whenever it is started
+	Works   []Range
+	Best    []Range
+	Picks   []Pick // first picks for the early, middle and late day of each range that works
+}
+
+// Range is a run of start days, both ends included, with what ends it.
+type Range struct {
+	From, To               cal.Day
+	LimitFrom, LimitTo     string // why not sooner, why not later; "" when all year
+	SuccessFrom, SuccessTo int    // of twenty, at the ends
+}
+
+// Pick is when a start is first picked.
+type Pick struct {
+	Start cal.Day
+	First cal.Window
+}
+
+// Limits at the edges of a window, in the gardener's words.
+const (
+	SoilCold  = "soil too cold"
+	NightCold = "night too cold"
+	Heat      = "heat"
+	ShortDay  = "short days"
+	NoChill   = "chill"
+	NotRipe   = "not ripe before frost"
+	Bolts     = "bolts"
+	NoGain    = "waiting costs nothing"
+)
+
+const (
+	worksOf20    = 14 // cool and autumn crops (growth.md, "Counts")
+	tenderOf20   = 17 // warm crops: growers avoid one loss in seven
+	bestOf20     = 17
+	bestShare    = 0.60 // of the smaller of the book's and the place's yield
+	bestDue      = 1.2
+	gainStep     = 20 // a start is dropped when waiting this many days
+	gainLeast    = 8  // delays the pick by less than this
+	gainYield    = 0.97
+	windowSeed   = 1
+	closeSamples = 1 // gaps of so many samples are closed
+)
+
+// trial is one start day tried in all futures.
+type trial struct {
+	ok20, best20 int
+	first        cal.Window
+	kg           float64
+	cause        Cause
+	warmSoil     bool // failed to come up in heat, not in cold
+	hot          bool // fruit failed in heat
+	works, best  bool
+	gain         bool
+}
+
+// Windows tries a start every step days through a year and reads off the days
+// that work, by the definition in docs/growth.md. env should be a plain open
+// bed with 50 futures or more; counts are told out of twenty.
+func Windows(c *crop.Crop, env *Env, step int) []Window {
+	return NewAir(env).Windows(c, step)
+}
+
+// Windows is Windows for a space whose air is shared with other crops.
+func (a *Air) Windows(c *crop.Crop, step int) []Window {
+	t := a.Table(c, Worlds(c, a.k, windowSeed))
+	var out []Window
+	for _, way := range c.Ways {
+		out = append(out, t.Window(way, step))
+	}
+	return out
+}
+
+// Window is the window of one way of starting.
+func (t *Table) Window(way crop.Way, step int) Window {
+	step = max(1, step)
+	w := Window{Crop: t.Crop.ID, Way: way}
+	co := t.course(way)
+	if co == nil {
+		return w
+	}
+	trials := t.trials(co, step)
+	works, best := make([]bool, len(trials)), make([]bool, len(trials))
+	for i, tr := range trials {
+		works[i], best[i] = tr.works, tr.best
+	}
+	closeGaps(works)
+	closeGaps(best)
+	w.AllYear = all(works)
+	w.Works = t.ranges(works, trials, step)
+	w.Best = t.ranges(best, trials, step)
+	w.Picks = t.picks(works, trials, step)
+	return w
+}
+
+// trials tries the year's starts. The last gainStep days are tried beyond the
+// year so that every start can be compared with a later one.
+func (t *Table) trials(co *course, step int) []trial {
+	n := 365 / step
+	ahead := (gainStep + step - 1) / step
+	first := t.air.at(t.air.env.Start)
+	all := make([]trial, n+ahead)
+	scratch := tally{flow: make([]float32, t.air.n)}
+	for i := range all {
+		all[i] = t.try(co, first+i*step, &scratch)
+	}
+	need := worksOf20
+	if t.Crop.Warm {
+		need = tenderOf20
+	}
+	for i := range n {
+		a, b := &all[i], &all[i+ahead]
+		a.gain = a.first.None() || b.first.None() ||
+			int(b.first.Likely-a.first.Likely)-ahead*step+gainStep >= gainLeast ||
+			b.kg < gainYield*a.kg && t.yieldTells(co, a)
+		a.works = a.ok20 >= need && a.gain
+		a.best = a.works && a.best20 >= bestOf20
+	}
+	return all[:n]
+}
+
+// yieldTells reports starts whose date of picking is set by winter and not by
+// the start, so that starting sooner shows in the yield alone.
+func (t *Table) yieldTells(co *course, tr *trial) bool {
+	if t.Crop.AutumnPlant || co.ripe == byWinter {
+		return true
+	}
+	i := t.air.at(tr.first.Likely)
+	return i > 0 && i < t.air.n && t.air.dayH[i] < min(longEnoughH, t.air.dayH[i-1])
+}
+
+func (t *Table) try(co *course, i int, scratch *tally) trial {
+	var tr trial
+	var first []cal.Day
+	a := t.air
+	ok, best, hot, warm := 0, 0, 0, 0
+	counts := [len(causes)]int{}
+	due := int(bestDue / dueFactor * float64(co.limit))
+	for f := range a.k {
+		p := t.run(co, f, i, false, scratch, nil)
+		tr.kg += float64(p.total) / float64(a.k)
+		if !p.ok {
+			counts[causeIndex(p.cause)]++
+			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > 24 {
+				hot++
+			}
+			if p.cause == NotUp && i >= 0 && i < a.n && a.soil[f*a.n+i] > 18 {
+				warm++
+			}
+			continue
+		}
+		ok++
+		first = append(first, p.date(p.first))
+		from := p.start
+		if co.way == crop.Sow {
+			from = max(from, p.up-co.upDays)
+		}
+		if p.first-from <= due && p.total >= bestShare/floorShare*co.floorKg*float32(t.world(f).Yield) {
+			best++
+		}
+	}
+	tr.ok20, tr.best20 = of20(ok, a.k), of20(best, a.k)
+	tr.first = window(first)
+	most := 0
+	for j, n := range counts {
+		if n > most {
+			most, tr.cause = n, causes[j]
+		}
+	}
+	tr.hot = hot*2 > counts[causeIndex(NoSet)]
+	tr.warmSoil = warm*2 > counts[causeIndex(NotUp)]
+	return tr
+}
+
+func of20(n, of int) int { return int(math.Floor(20*float64(n)/float64(of) + 0.5)) }
+
+func causeIndex(c Cause) int {
+	for i, x := range causes {
+		if x == c {
+			return i
+		}
+	}
+	return len(causes) - 1
+}
+
+// closeGaps fills gaps of closeSamples samples in a circle.
+func closeGaps(on []bool) {
+	n := len(on)
+	was := append([]bool(nil), on...)
+	for i := range on {
+		if !was[i] && was[(i+n-1)%n] && was[(i+1)%n] {
+			on[i] = true
+		}
+	}
+}
+
+func all(on []bool) bool {
+	for _, x := range on {
+		if !x {
+			return false
+		}
+	}
+	return len(on) > 0
+}
+
+// spans lists the runs of on in the circle as first and last sample.
+func spans(on []bool) [][2]int {
+	n := len(on)
+	if n == 0 {
+		return nil
+	}
+	if all(on) {
+		return [][2]int{{0, n - 1}}
+	}
+	var out [][2]int
+	for i := range on {
+		if on[i] && !on[(i+n-1)%n] {
+			j := i
+			for on[(j+1)%n] {
+				j++
+			}
+			out = append(out, [2]int{i, j % n})
+		}
+	}
+	sort.Slice(out, func(i, j int) bool { return out[i][0] < out[j][0] })
+	return out
+}
+
+func (t *Table) ranges(on []bool, trials []trial, step int) []Range {
+	n := len(on)
+	var out []Range
+	for _, s := range spans(on) {
+		r := Range{From: t.sample(s[0], step), To: t.sample(s[1], step),
+			SuccessFrom: trials[s[0]].ok20, SuccessTo: trials[s[1]].ok20}
+		if !all(on) {
+			r.LimitFrom = t.limitWord(&trials[(s[0]+n-1)%n])
+			r.LimitTo = t.limitWord(&trials[(s[1]+1)%n])
+		}
+		out = append(out, r)
+	}
+	return out
+}
+
+func (t *Table) sample(i, step int) cal.Day { return t.air.env.Start + cal.Day(i*step) }
+
+func (t *Table) picks(on []bool, trials []trial, step int) []Pick {
+	n := len(on)
+	var out []Pick
+	for _, s := range spans(on) {
+		last := s[1]
+		if last < s[0] {
+			last += n
+		}
+		for _, i := range []int{s[0], (s[0] + last) / 2, last} {
+			out = append(out, Pick{Start: t.sample(i%n, step), First: trials[i%n].first})
+		}
+	}
+	return out
+}
+
+// limitWord says in the gardener's words what is wrong with a start just
+// outside a window.
+func (t *Table) limitWord(tr *trial) string {
+	if !tr.gain {
+		return NoGain
+	}
+	switch tr.cause {
+	case NotUp:
+		if tr.warmSoil {
+			return Heat
+		}
+		return SoilCold
+	case Chilled:
+		return NightCold
+	case Frosted, Unhardened:
+		if t.Crop.Warm {
+			return NotRipe
+		}
+		return NightCold
+	case Bolted:
+		return Bolts
+	case TooHot:
+		return Heat
+	case NoSet:
+		if tr.hot {
+			return Heat
+		}
+		return NightCold
+	case NoCold:
+		return NoChill
+	case TooSlow:
+		if t.Crop.Warm {
+			return NotRipe
+		}
+	}
+	return ShortDay
+}
