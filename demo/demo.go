@@ -18,3 +18,23 @@ var GardenYAML []byte
 //
 //go:embed seattle-weather.csv
 var SeattleCSV []byte
+
+// EventsCSV is what was done in the courtyard garden from April to August
+// 2015: date,kind,space,crop,variety,count,note,kg after lines that begin with
+// "#". Kinds are those of the ledger. A setting out takes plants of that crop
+// and variety from the lamp shelf or the bench when any stand there; a pulling
+// without a count takes all.
+//
+//go:embed events.csv
+var EventsCSV []byte
+
+// SouthYAML is the small garden south of the equator, on 5 October 2015.
+//
+//go:embed south.yaml
+var SouthYAML []byte
+
+// SouthNormalsCSV is the invented climate of the southern garden:
+// month,tmax_c,tmin_c,rain_mm.
+//
+//go:embed south-normals.csv
+var SouthNormalsCSV []byte

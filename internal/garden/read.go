@@ -14,11 +14,10 @@ import (
 	"bedweek/internal/cal"
 )
 
-// Crops is what the reader asks of the crop book. A book that also has
-//
-//	SpacingM(id string) (m float64, ok bool)
-//
-// is asked for the distance between plants, to find crowded spaces.
+// Crops is what the reader asks of the crop book; see FromBook. A book that
+// also has SpacingM(id string) (m float64, ok bool) is asked for the distance
+// between plants, to find crowded spaces, and one that has FoodNames()
+// []string for the foods to offer.
 type Crops interface {
 	Known(id string) bool
 	Nearest(name string) (id string, ok bool) // the crop most like a name

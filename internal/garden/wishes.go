@@ -127,7 +127,14 @@ func (r *reader) seeds(f fields) (seeds []Seed) {
 	return seeds
 }
 
-// unknownFood reports a food the book does not have.
+// unknownFood reports a food the book does not have, with the nearest or all.
 func (r *reader) unknownFood(p pair) {
-	r.at(p.at, "unknown food "+clip(p.key), "Foods are listed in docs/formats.md, such as salad, roots or herbs.")
+	remedy := "Foods are listed in docs/formats.md, such as salad, roots or herbs."
+	if book, ok := r.book.(interface{ FoodNames() []string }); ok {
+		remedy = "The foods are " + list(book.FoodNames()) + "."
+		if name, ok := nearest(p.key, book.FoodNames()); ok {
+			remedy = "Did you mean " + name + "?"
+		}
+	}
+	r.at(p.at, "unknown food "+clip(p.key), remedy)
 }
