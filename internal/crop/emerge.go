@@ -7,8 +7,9 @@ const goodShare = 0.85
 // EmergePct gives the percent of seed that comes up as normal seedlings at a
 // constant soil temperature, and whether that is known. It is known at a row
 // of the crop's own table, between two neighbouring rows, and as 0 beyond the
-// tested span where the book's minimum or maximum rules emergence out. A gap
-// in the table, or a table borrowed from a near relation, is not known.
+// tested span where the book's minimum or maximum rules emergence out (one that
+// the table itself belies rules nothing out). A gap in the table, or a table
+// borrowed from a near relation, is not known.
 func (c *Crop) EmergePct(soilC float64) (pct float64, known bool) {
 	g := c.Germ
 	if len(g) == 0 || !c.GermOwn {
@@ -17,9 +18,11 @@ func (c *Crop) EmergePct(soilC float64) (pct float64, known bool) {
 	first, last := g[0], g[len(g)-1]
 	switch {
 	case soilC < first.SoilC:
-		return 0, first.HasPct && first.Pct == 0 || c.SoilMin.Known() && soilC < c.SoilMin.Low
+		return 0, first.HasPct && first.Pct == 0 ||
+			c.SoilMin.Known() && c.SoilMin.Low <= first.SoilC && soilC < c.SoilMin.Low
 	case soilC > last.SoilC:
-		return 0, last.HasPct && last.Pct == 0 || c.SoilMax.Known() && soilC > c.SoilMax.High
+		return 0, last.HasPct && last.Pct == 0 ||
+			c.SoilMax.Known() && c.SoilMax.High >= last.SoilC && soilC > c.SoilMax.High
 	}
 	const step = 5.0 // °C between neighbouring rows of the table
 	for i, p := range g {
@@ -114,7 +117,8 @@ func (c *Crop) EmergeDaysAt(soilC float64) (days float64, ok bool) {
 // With a table: from the base of the line fitted to its rising rates, kept
 // between the last row that failed (or the book's minimum where colder soil was
 // not tested) and the coldest row that came up; to the first failing row above
-// (or the book's maximum, or one step beyond, where hotter was not tested).
+// (or, where hotter was not tested, the book's maximum if it lies well beyond
+// the hottest row, else one step beyond that row).
 // Without a table: the book's minimum and maximum.
 func (c *Crop) EmergeSpan() (lo, hi float64, ok bool) {
 	first, last := -1, -1
@@ -145,7 +149,7 @@ func (c *Crop) EmergeSpan() (lo, hi float64, ok bool) {
 	switch {
 	case last+1 < len(c.Germ) && c.Germ[last+1].None:
 		hi = c.Germ[last+1].SoilC
-	case c.SoilMax.Known() && c.SoilMax.Value > hot:
+	case c.SoilMax.Known() && c.SoilMax.Value > hot+step/2:
 		hi = c.SoilMax.Value
 	}
 	return lo, hi, true

@@ -21,15 +21,23 @@ func (b *Book) Nearest(name string) (ID, bool) {
 	if best <= slips(want) {
 		return id, true
 	}
-	// A word of the name on its own: "beans", "winter squash".
+	// A word of a name on its own: "bean", "squash", or one with one slip.
+	near := 1
+	if len(want) < 5 {
+		near = 0
+	}
+	best = near + 1
 	for _, c := range b.Crops {
 		for _, n := range names(c) {
 			for _, w := range strings.Fields(n) {
-				if w == want {
-					return c.ID, true
+				if d := distance(want, w); d < best {
+					best, id = d, c.ID
 				}
 			}
 		}
+	}
+	if best <= near {
+		return id, true
 	}
 	return "", false
 }

@@ -29,6 +29,8 @@ func Read(name string, r io.Reader) ([]*Crop, []Fault) {
 // reader gathers crops and tables from files, one after another.
 type reader struct {
 	sources map[string]bool
+	figs    []figKey
+	words   []wordKey
 	tables  []*Table
 	crops   []*Crop
 	faults  []Fault
@@ -46,7 +48,7 @@ type reader struct {
 
 // newReader returns a reader that knows the built-in sources and tables.
 func newReader() *reader {
-	rd := &reader{sources: map[string]bool{}}
+	rd := &reader{sources: map[string]bool{}, figs: figKeys(), words: wordKeys()}
 	src, _ := readSources()
 	for _, s := range src {
 		rd.sources[s.Key] = true
@@ -197,7 +199,7 @@ func (rd *reader) cropLine(key, val string) {
 		rd.fault(key+" has no value", "Leave the line out when it is not known.")
 		return
 	}
-	for _, k := range figKeys() {
+	for _, k := range rd.figs {
 		if k.name == key {
 			rd.figure(k, val)
 			return
@@ -207,7 +209,7 @@ func (rd *reader) cropLine(key, val string) {
 		rd.emergence(key, val)
 		return
 	}
-	for _, k := range wordKeys() {
+	for _, k := range rd.words {
 		if k.name == key {
 			if what := k.set(rd.crop, val); what != "" {
 				rd.fault(key+": "+what, "")

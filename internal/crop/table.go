@@ -26,6 +26,17 @@ func (t *Table) At(soilC float64) (GermPoint, bool) {
 	return GermPoint{SoilC: soilC}, false
 }
 
+// EmergenceTable reads one table of the built-in book by its exact name,
+// without the crops.
+func EmergenceTable(name string) (*Table, bool) {
+	for _, t := range newReader().tables {
+		if t.Name == name {
+			return t, true
+		}
+	}
+	return nil, false
+}
+
 // tableLine handles one line inside a table.
 func (rd *reader) tableLine(key, val string) {
 	t := rd.table
