@@ -20,12 +20,12 @@ const RimPoints = 360
 // Box is an upright box turned about the vertical; make one with [NewBox]. A
 // box with no thickness in one direction is not met; use [Sheet].
 type Box struct {
-	At          Vec     // centre of the underside
-	TurnDeg     float64 // long side, clockwise from east-west
-	Length      float64 // along the long side
-	Width       float64 // across
-	Height      float64 // from underside to top
-	sin, cos    float64 // of TurnDeg
+	At       Vec     // centre of the underside
+	TurnDeg  float64 // long side, clockwise from east-west
+	Length   float64 // along the long side
+	Width    float64 // across
+	Height   float64 // from underside to top
+	sin, cos float64 // of TurnDeg
 }
 
 // NewBox returns a box standing on at.

@@ -26,7 +26,6 @@ const rad = math.Pi / 180
 // Vec is a point or a direction: x east, y north, z up.
 type Vec struct{ X, Y, Z float64 }
 
-
 // Up returns the direction of the zenith.
 func Up() Vec { return Vec{0, 0, 1} }
 

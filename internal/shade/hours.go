@@ -21,12 +21,34 @@ type Spell struct {
 	Height   float64 // mean of the receptor's cosine to the sun
 }
 
+// course is the sun's way over one day, with its direction at each look.
+type course struct {
+	site Place
+	day  cal.Day
+	look [StepsADay + 1]geom.Vec
+}
+
+func newCourse(site Place, day cal.Day) *course {
+	c := &course{site: site, day: day}
+	for i := range c.look {
+		c.look[i] = c.at(lookHour(i))
+	}
+	return c
+}
+
+func lookHour(i int) float64 { return 24 * float64(i) / StepsADay }
+
+func (c *course) at(hour float64) geom.Vec { return sunAt(c.site, c.day, hour) }
+
 // Spells returns the stretches of a day in which any direct sun reaches the
 // receptor, in order.
-func (s *Scene) Spells(r Receptor, at Place, day cal.Day) []Spell {
-	month := int(day.Month())
-	beam := func(h float64) float64 {
-		d := sunAt(at, day, h)
+func (s *Scene) Spells(r Receptor, site Place, day cal.Day) []Spell {
+	return s.spells(r, newCourse(site, day))
+}
+
+func (s *Scene) spells(r Receptor, c *course) []Spell {
+	month := int(c.day.Month())
+	beam := func(d geom.Vec) float64 {
 		if d.Z <= 0 || r.BeamFactor(d) == 0 {
 			return 0
 		}
@@ -35,30 +57,28 @@ func (s *Scene) Spells(r Receptor, at Place, day cal.Day) []Spell {
 	var out []Spell
 	add := func(a, b, passes float64) {
 		if passes > 0 && b > a {
-			out = append(out, Spell{From: a, To: b, Passes: passes,
-				Height: r.BeamFactor(sunAt(at, day, (a+b)/2))})
+			out = append(out, Spell{From: a, To: b, Passes: passes, Height: r.BeamFactor(c.at((a + b) / 2))})
 		}
 	}
-	a, was := 0.0, beam(0)
+	was := beam(c.look[0])
 	for i := 1; i <= StepsADay; i++ {
-		b := 24 * float64(i) / StepsADay
-		is := beam(b)
+		a, b := lookHour(i-1), lookHour(i)
+		is := beam(c.look[i])
 		if is == was {
 			add(a, b, is)
-		} else {
-			low, high := a, b
-			for high-low > changeH {
-				mid := (low + high) / 2
-				if beam(mid) == was {
-					low = mid
-				} else {
-					high = mid
-				}
-			}
-			add(a, low, was)
-			add(low, b, is)
+			continue
 		}
-		a, was = b, is
+		low, high := a, b
+		for high-low > changeH {
+			if mid := (low + high) / 2; beam(c.at(mid)) == was {
+				low = mid
+			} else {
+				high = mid
+			}
+		}
+		add(a, low, was)
+		add(low, b, is)
+		was = is
 	}
 	return out
 }

@@ -45,29 +45,34 @@ const (
 func (s *Scene) Patch(p Patch, site Place, mean [12]float64) Light {
 	points := p.points()
 	lights := make([]Light, len(points))
-	var days [12]sunDay
-	for m := range days {
-		days[m] = newSunDay(site, cal.Of(refYear, time.Month(m+1), lightDay))
+	var year [12]month
+	for m := range year {
+		year[m].light = newSunDay(site, cal.Of(refYear, time.Month(m+1), lightDay))
+		year[m].hours = newCourse(site, cal.Of(refYear, time.Month(m+1), sunHoursDay))
 	}
 	sky := CoarseSky()
 	for i, at := range points {
-		lights[i] = s.light(Receptor{At: at, Normal: geom.Up()}, site, days, sky, mean)
+		lights[i] = s.light(Receptor{At: at, Normal: geom.Up()}, site, &year, sky, mean)
 	}
 	return meanLight(lights)
 }
 
-// light works out one receptor.
-func (s *Scene) light(r Receptor, site Place, days [12]sunDay, sky Sky, mean [12]float64) Light {
-	var l Light
-	var views [12]float64
-	for m := range 12 {
-		views[m] = s.monthView(sky, r, m, views)
-		l.SkyView += views[m] / 12
-		spells := s.Spells(r, site, cal.Of(refYear, time.Month(m+1), sunHoursDay))
-		l.SunH[m] = DayHours(spells)
+// month is the sun of one month: the day for the light, the day for the hours.
+type month struct {
+	light sunDay
+	hours *course
+}
 
-		through := s.through(r, days[m], m+1)
-		day := days[m]
+// light works out one receptor.
+func (s *Scene) light(r Receptor, site Place, year *[12]month, sky Sky, mean [12]float64) Light {
+	var l Light
+	views := s.SkyViewYear(sky, r)
+	for m := range 12 {
+		l.SkyView += views[m] / 12
+		l.SunH[m] = DayHours(s.spells(r, year[m].hours))
+
+		day := &year[m].light
+		through := s.through(r, day, m+1)
 		clear := day.topMJ * ClearShare(site.ElevM)
 		l.DLIClear[m] = clear * MolPerMJ *
 			day.shareOf(through, views[m], DiffuseDaily(ClearShare(site.ElevM), day.setDeg))
@@ -77,31 +82,9 @@ func (s *Scene) light(r Receptor, site Place, days [12]sunDay, sky Sky, mean [12
 	return l
 }
 
-// monthView returns the sky view of a month, taken from an earlier month when
-// every crown lets the same light through.
-func (s *Scene) monthView(sky Sky, r Receptor, m int, earlier [12]float64) float64 {
-	for k := range m {
-		if s.sameLeaf(k+1, m+1) {
-			return earlier[k]
-		}
-	}
-	return s.SkyView(sky, r, m+1)
-}
-
-func (s *Scene) sameLeaf(a, b int) bool {
-	for _, body := range s.Bodies {
-		for _, p := range body.Parts {
-			if p.Passes(a) != p.Passes(b) {
-				return false
-			}
-		}
-	}
-	return true
-}
-
 // through returns, for each step of the day, the receptor's beam as a share of
 // that on open level ground.
-func (s *Scene) through(r Receptor, day sunDay, month int) []float64 {
+func (s *Scene) through(r Receptor, day *sunDay, month int) []float64 {
 	out := make([]float64, len(day.dirs))
 	for i, d := range day.dirs {
 		if c := r.BeamFactor(d); c > 0 {
@@ -113,7 +96,7 @@ func (s *Scene) through(r Receptor, day sunDay, month int) []float64 {
 
 // meanDiffuse is the diffuse share under a mean sky; all of it when there is
 // no light to speak of.
-func (s sunDay) meanDiffuse(meanMJ float64) float64 {
+func (s *sunDay) meanDiffuse(meanMJ float64) float64 {
 	if !(meanMJ > 0) || s.topMJ <= 0 {
 		return 1
 	}
@@ -121,7 +104,7 @@ func (s sunDay) meanDiffuse(meanMJ float64) float64 {
 }
 
 // shareOf joins beam and sky into the share of the open field's light.
-func (s sunDay) shareOf(through []float64, skyView, diffuse float64) float64 {
+func (s *sunDay) shareOf(through []float64, skyView, diffuse float64) float64 {
 	if len(through) == 0 {
 		return skyView
 	}

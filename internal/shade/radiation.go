@@ -84,7 +84,7 @@ func DiffuseDaily(clearness, sunsetDeg float64) float64 {
 // beams shares a day's beam energy out over the steps: the global course of
 // [CollaresRabl1979] less the diffuse course of [LiuJordan1960], never below
 // nothing, scaled to the day's beam. With the sun never up there are no steps.
-func (s sunDay) beams(globalMJ, diffuseShare float64) []float64 {
+func (s *sunDay) beams(globalMJ, diffuseShare float64) []float64 {
 	u := (s.setDeg - 60) * math.Pi / 180
 	a, b := 0.409+0.5016*math.Sin(u), 0.6609-0.4767*math.Sin(u)
 	out := make([]float64, len(s.dirs))

@@ -42,6 +42,27 @@ func (s *Scene) Passes(at, towards geom.Vec, month int) float64 {
 	return t
 }
 
+// PassesYear returns [Scene.Passes] for each month, January first.
+func (s *Scene) PassesYear(at, towards geom.Vec) [12]float64 {
+	t := [12]float64{1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1, 1}
+	for i := range s.Bodies {
+		parts := s.Bodies[i].Parts
+		for j := range parts {
+			p := &parts[j]
+			if !p.Solid.Crosses(at, towards) {
+				continue
+			}
+			if p.InLeaf == 0 && p.Bare == 0 {
+				return [12]float64{}
+			}
+			for m := range t {
+				t[m] *= p.Passes(m + 1)
+			}
+		}
+	}
+	return t
+}
+
 // Shadow returns the outline on level ground of the body's shadow, foot
 // included, and false with the sun too low. For a body of several solids it is
 // the outline around all of them.

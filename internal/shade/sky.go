@@ -48,6 +48,26 @@ func (s *Scene) SkyView(sky Sky, r Receptor, month int) float64 {
 	return got / open
 }
 
+// SkyViewYear returns [Scene.SkyView] for each month, January first.
+func (s *Scene) SkyViewYear(sky Sky, r Receptor) [12]float64 {
+	var got [12]float64
+	open := 0.0
+	for i, d := range sky.rays {
+		open += d.Z * sky.solid[i]
+		c := r.BeamFactor(d)
+		if c == 0 {
+			continue
+		}
+		for m, t := range s.PassesYear(r.At, d) {
+			got[m] += c * sky.solid[i] * t
+		}
+	}
+	for m := range got {
+		got[m] /= open
+	}
+	return got
+}
+
 // SkySeen returns the share of the dome's solid angle that is seen from a
 // point, whatever way it faces.
 func (s *Scene) SkySeen(sky Sky, at geom.Vec, month int) float64 {
