@@ -1,11 +1,9 @@
 package stand
 
 import (
-	"encoding/csv"
 	"math"
 	"math/rand/v2"
 	"os"
-	"strconv"
 	"testing"
 	"time"
 
@@ -72,58 +70,27 @@ func maritime(n int) *Env {
 	return e
 }
 
-// seattle makes n futures by joining the record's years, shifted so that
-// every year serves in every place.
+// seattle draws n futures from the demo's real record, so that none of its
+// days is known beforehand.
 func seattle(tb testing.TB, n int) *Env {
-	tb.Helper()
-	days := seattleDays(tb)
-	e := openBed(47.45)
-	e.Start = monday(testStart)
-	for k := range n {
-		f := weather.Future{Start: e.Start, Days: make([]weather.Day, testDays)}
-		for i := range f.Days {
-			d := e.Start + cal.Day(i)
-			y := 2012 + (k+(d.Year()-testStart)*(1+k/4))%4
-			_, m, dd := d.Date()
-			if m == time.February && dd == 29 {
-				dd = 28
-			}
-			src := int(cal.Of(y, m, dd) + cal.Day(k/4%5*2-4) - cal.Of(2012, time.January, 1))
-			src = max(0, min(src, len(days)-1))
-			f.Days[i] = days[src]
-		}
-		e.Futures = append(e.Futures, f)
-	}
-	return e
-}
-
-func seattleDays(tb testing.TB) []weather.Day {
 	tb.Helper()
 	f, err := os.Open("../../demo/seattle-weather.csv")
 	if err != nil {
 		tb.Fatal(err)
 	}
 	defer f.Close()
-	rows, err := csv.NewReader(f).ReadAll()
-	if err != nil {
-		tb.Fatal(err)
+	site := weather.Site{LatDeg: 47.45, LonDeg: -122.31, ElevM: 130}
+	rec, faults := weather.Read("seattle", f, site)
+	if rec == nil {
+		tb.Fatal(faults)
 	}
-	num := func(s string) float64 {
-		v, err := strconv.ParseFloat(s, 64)
-		if err != nil {
-			tb.Fatal(err)
-		}
-		return v
+	e := openBed(47.45)
+	e.Site = site
+	e.Start = cal.Of(2018, time.January, 1)
+	set := weather.Make(rec, nil, site, e.Start, weather.Ask{Days: testDays, N: n, Seed: 7})
+	if len(set.Futures) != n {
+		tb.Fatalf("want %d futures, got %d: %s", n, len(set.Futures), set.Words)
 	}
-	var out []weather.Day
-	for _, r := range rows[1:] {
-		d, err := cal.Parse(r[0])
-		if err != nil {
-			tb.Fatal(err)
-		}
-		hi, lo := num(r[2]), num(r[3])
-		out = append(out, weather.Day{TmaxC: hi, TminC: lo, RainMM: num(r[1]), WindMS: num(r[4]),
-			RadMJ: 0.17 * math.Sqrt(math.Max(1, hi-lo)) * extraMJ(47.45, d.YearDay())})
-	}
-	return out
+	e.Futures = set.Futures
+	return e
 }

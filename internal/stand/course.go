@@ -46,8 +46,8 @@ type course struct {
 const (
 	takeHoldDays  = 7    // planted pieces make roots first (common practice)
 	dueFactor     = 1.3  // late beyond the book's or the place's days (growth.md: 1.2-1.4)
-	winterLimit   = 330  // days for crops that stand through winter (assumption)
-	floorShare    = 0.45 // of the smaller of the book's and the place's best yield
+	winterDays    = 120  // a winter's standstill granted to crops that stand through it (assumption)
+	floorShare    = 0.42 // of the smaller of the book's and the place's best yield
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
 	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
 	bulbShare     = 0.6  // of the printed days lie between bulbing day length and harvest (assumption)
@@ -104,9 +104,12 @@ func (co *course) bolting(c *crop.Crop) {
 		return
 	}
 	if vernalises(c) {
-		co.vern = float32(c.VernDays.Value)
+		co.vern = float32(vernDays(c))
 		co.bolt = vernBolt
 		leaves := c.VernLeaves.Value
+		if !c.VernDays.Known() {
+			leaves = 8
+		}
 		if co.way == crop.SetOut {
 			leaves -= c.NurseryWeeks.Value
 		}

@@ -14,6 +14,10 @@ const (
 	germSteps = 45*4 + 1 // 0 to 45 °C
 	mostUp    = 25       // days; slower printed emergence is laid to old seed
 	usualUp   = 10       // days where nothing is known
+	// Seed-zone swing about its mean, as a share of the air's range, and for
+	// the share that comes up a fixed one (assumption: bare soil at 5 cm).
+	soilSwing  = 0.35
+	soilSwingC = 3.0
 )
 
 func newEmergence(c *crop.Crop) *emergence {
@@ -34,6 +38,23 @@ func (e *emergence) at(soilC float64) (rate, share float64) {
 	}
 	f := float32(x - float64(i))
 	return float64(e.rate[i] + f*(e.rate[i+1]-e.rate[i])), float64(e.share[i] + f*(e.share[i+1]-e.share[i]))
+}
+
+// over is the day's share of the way to emergence in soil that swings by half
+// about its mean, so that warm afternoons count.
+func (e *emergence) over(soilC, half float64) float64 {
+	a, _ := e.at(soilC - half)
+	b, _ := e.at(soilC)
+	c, _ := e.at(soilC + half)
+	return (a + b + c) / 3
+}
+
+// shareOver is the share that comes up in such soil.
+func (e *emergence) shareOver(soilC, half float64) float64 {
+	_, a := e.at(soilC - half)
+	_, b := e.at(soilC)
+	_, c := e.at(soilC + half)
+	return (a + b + c) / 3
 }
 
 // refDays is the time from sowing to emergence at the reference temperature.

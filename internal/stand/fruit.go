@@ -80,7 +80,7 @@ func (p *plant) fruitYears(i int) {
 			spring, used = 0, 0
 		}
 		spring += p.day[i].dev
-		if p.v < p.co.goal && !p.standing || spring < yearDays || used >= p.co.pick {
+		if p.v < p.co.goal && !p.standing || spring < yearDays || used >= p.co.pick || p.day[i].dev < bearLeast {
 			continue
 		}
 		used += p.day[i].dev
@@ -96,7 +96,10 @@ func (p *plant) fruitYears(i int) {
 	}
 }
 
-const yearDays = 50.0 // reference days from midwinter to the first berries (assumption)
+const (
+	yearDays  = 50.0 // reference days from midwinter to the first berries (assumption)
+	bearLeast = 0.3  // reference days a day below which no berry ripens
+)
 
 func (p *plant) midwinter(i int, south bool) bool {
 	d := p.date(i).YearDay()

@@ -42,7 +42,7 @@ func (t *Table) measure(co *course) {
 	}
 	co.limit = int(dueFactor * math.Max(book, float64(co.quick)))
 	if c.Winter || c.AutumnPlant || co.ripe == byForm || co.ripe == byWinter {
-		co.limit = max(co.limit, winterLimit)
+		co.limit = max(co.limit, int(book)+winterDays)
 	}
 	if co.ripe == byForm && c.AutumnPlant {
 		co.limit = autumnLimit

@@ -4,7 +4,6 @@ import (
 	"fmt"
 	"os"
 	"testing"
-	"time"
 
 	"bedweek/internal/cal"
 )
@@ -14,7 +13,7 @@ func TestLook(t *testing.T) {
 	if os.Getenv("LOOK") == "" {
 		t.Skip("set LOOK=1 to print the tables")
 	}
-	env := seattle(t, 20)
+	env := seattle(t, 60)
 	if os.Getenv("LOOK") == "sine" {
 		env = maritime(20)
 	}
@@ -39,7 +38,7 @@ func TestLook(t *testing.T) {
 				}
 				continue
 			}
-			for d := env.Start; d < cal.Of(2015, time.January, 8); d += 14 {
+			for d := env.Start; d < env.Start+370; d += 14 {
 				g := tab.Grow(way, d)
 				kg := float32(0)
 				for _, o := range g.Outcomes {

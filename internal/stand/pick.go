@@ -131,7 +131,7 @@ func (p *plant) cut(i int) {
 const (
 	firstDays  = 10.0 // good days' picking stand at the first pick (assumption)
 	firstMost  = 0.4  // but no more than this of the whole yield
-	oldShare   = 0.3  // growth of an old winter leaf crop past its picking days
+	oldShare   = 0.15 // growth of an old winter leaf crop past its picking days
 	cutStretch = 1.3  // cut-again crops outlast their printed picking time by up to this (common practice)
 	hotEnd     = 28   // days of spoiling heat that end a leaf crop
 	mainShare  = 0.55 // of a flush crop's yield is its main head (common practice)

@@ -44,10 +44,11 @@ const (
 	standstill   = 0.10  // below this a plant stands still and is not first picked before growth returns
 	seedPatience = 60    // days after which seed has rotted (common practice)
 	seedLoss     = 0.988 // share of seed left after each day in the ground (assumption)
-	warmSeedLoss = 0.97  // the same for warm crops, which rot in cold soil
-	seedLeast    = 0.35  // share of seed up that makes a stand
-	nightSlackC  = 1.5   // a mean of ten nights this far below the printed least night still passes
-	soilSlackC   = 2.0   // the same for the soil's daily mean, printed for mornings
+	warmSeedLoss = 0.97  // the same for seed that wants 10 °C and rots below
+	warmSeedC    = 10.0
+	seedLeast    = 0.35 // share of seed up that makes a stand
+	nightSlackC  = 1.5  // a mean of ten nights this far below the printed least night still passes
+	soilSlackC   = 2.0  // the same for the soil's daily mean, printed for mornings
 )
 
 // run follows one start. kg and sum are added to.
@@ -96,6 +97,9 @@ func (p *plant) fail(c Cause, i int) plant {
 // settle takes a start to the day it is up or has taken hold.
 func (p *plant) settle(i *int) Cause {
 	if p.co.way == crop.Sow {
+		if p.t.Crop.Warm && !p.standing && p.soilCold(*i) {
+			return NotUp
+		}
 		return p.emerge(i)
 	}
 	if c := p.cold(*i); c != Fine && !p.standing && !p.t.air.env.Indoor {
@@ -112,20 +116,34 @@ func (p *plant) settle(i *int) Cause {
 func (p *plant) cold(i int) Cause {
 	c, o := p.t.Crop, p.f*p.t.air.n+i
 	if c.SetNightMin.Known() && p.co.way == crop.SetOut &&
-		float64(p.t.air.night10[o])+p.t.air.env.Cover < c.SetNightMin.Value-nightSlackC {
+		float64(p.t.air.night10[o])+p.t.air.env.Cover < leastNight(c) {
 		return Chilled
 	}
-	if c.SetSoilMin.Known() && float64(p.t.air.soil[o]) < c.SetSoilMin.Value-soilSlackC {
+	if p.soilCold(i) {
 		return Chilled
 	}
 	return Fine
+}
+
+// soilCold says whether the soil is too cold for what is put into it.
+func (p *plant) soilCold(i int) bool {
+	c := p.t.Crop
+	return c.SetSoilMin.Known() && !p.t.air.env.Indoor &&
+		float64(p.t.air.soil[p.f*p.t.air.n+i]) < c.SetSoilMin.Value-soilSlackC
+}
+
+// leastNight is the mean of ten nights from which a crop is set out: a little
+// below the printed least night, and no higher than half way to its lower end.
+func leastNight(c *crop.Crop) float64 {
+	f := c.SetNightMin
+	return math.Min(f.Value-nightSlackC, (f.Value+f.Low)/2)
 }
 
 // emerge adds up the days' share of the way to emergence.
 func (p *plant) emerge(i *int) Cause {
 	soil := p.t.air.soil[p.f*p.t.air.n:]
 	keep := seedLoss
-	if p.t.Crop.Warm {
+	if p.t.Crop.SoilMin.Value >= warmSeedC {
 		keep = warmSeedLoss
 	}
 	var done, warm float32
@@ -141,7 +159,7 @@ func (p *plant) emerge(i *int) Cause {
 		warm += soil[*i]
 		*i++
 		if done >= 1 {
-			_, share := p.t.germ.at(float64(warm / float32(n)))
+			share := p.t.germ.shareOver(float64(warm/float32(n)), soilSwingC)
 			alive := share * p.t.world(p.f).Emerge * math.Pow(keep, float64(n))
 			if alive < seedLeast && !p.standing {
 				return NotUp

@@ -78,7 +78,7 @@ func (t *Table) fill() {
 			chill := chillCheck(c, lo)
 			dev := warm.over(lo, hi) * pace * chill
 			r := &t.rates[o+i]
-			em, _ := t.germ.at(float64(a.soil[o+i]))
+			em := t.germ.over(float64(a.soil[o+i]), soilSwing*(hi-lo))
 			r.emerge = float32(em / fieldSlow)
 			r.dev = float32(dev)
 			r.grow = float32(dev * light.at(float64(a.dli[o+i])) * float64(a.wet[o+i]))
@@ -119,7 +119,7 @@ func chillCheck(c *crop.Crop, nightC float64) float64 {
 
 // coldDay is the part of a day cold enough to count, less what warmth undoes.
 func coldDay(c *crop.Crop, lo, hi float64) float64 {
-	limit := c.VernMaxC.Value
+	limit := vernMaxC(c)
 	switch {
 	case needsCold(c):
 		limit = c.ColdMaxC.Value
@@ -153,7 +153,28 @@ func boltShare(c *crop.Crop, dayH, hi float64) float64 {
 	return 0
 }
 
-func vernalises(c *crop.Crop) bool { return c.VernDays.Value > 0 && c.VernMaxC.Known() }
+func vernalises(c *crop.Crop) bool { return vernDays(c) > 0 }
+
+// vernDays is the cold a crop must have before it bolts, and vernMaxC what
+// counts as cold. A cabbage kin that stands the winter and has no figure of
+// its own is taken to be biennial as kale is (common practice).
+func vernDays(c *crop.Crop) float64 {
+	if !c.VernDays.Known() && biennialKin(c) {
+		return 63
+	}
+	return c.VernDays.Value
+}
+
+func vernMaxC(c *crop.Crop) float64 {
+	if !c.VernMaxC.Known() && biennialKin(c) {
+		return 10
+	}
+	return c.VernMaxC.Value
+}
+
+func biennialKin(c *crop.Crop) bool {
+	return c.Family == "Brassicaceae" && c.Winter && !c.BoltDayH.Known() && !needsCold(c)
+}
 
 // sets reports whether fruit must set before there is anything to pick.
 func sets(c *crop.Crop) bool {

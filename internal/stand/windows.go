@@ -54,6 +54,8 @@ const (
 	gainStep     = 20 // a start is dropped when waiting this many days
 	gainLeast    = 8  // delays the pick by less than this
 	gainYield    = 0.97
+	cloveSoilC   = 16.0 // bulbs planted in autumn wait for soil this cool (common practice)
+	rootSoilC    = 6.0  // and do best while it still lets them root
 	windowSeed   = 1
 	closeSamples = 1 // gaps of so many samples are closed
 )
@@ -63,6 +65,7 @@ type trial struct {
 	ok20, best20 int
 	first        cal.Window
 	kg           float64
+	soil         float64 // mean seed-zone temperature on the day, °C
 	cause        Cause
 	warmSoil     bool // failed to come up in heat, not in cold
 	hot          bool // fruit failed in heat
@@ -126,6 +129,13 @@ func (t *Table) trials(co *course, step int) []trial {
 	}
 	for i := range n {
 		a, b := &all[i], &all[i+ahead]
+		if t.Crop.AutumnPlant && co.way == crop.Plant {
+			a.gain = a.soil <= cloveSoilC
+			a.best20 *= boolInt(a.soil >= rootSoilC)
+			a.works = a.ok20 >= need && a.gain
+			a.best = a.works && a.best20 >= bestOf20
+			continue
+		}
 		a.gain = a.first.None() || b.first.None() ||
 			int(b.first.Likely-a.first.Likely)-ahead*step+gainStep >= gainLeast ||
 			b.kg < gainYield*a.kg && t.yieldTells(co, a)
@@ -155,6 +165,9 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	for f := range a.k {
 		p := t.run(co, f, i, false, scratch, nil)
 		tr.kg += float64(p.total) / float64(a.k)
+		if i >= 0 && i < a.n {
+			tr.soil += float64(a.soil[f*a.n+i]) / float64(a.k)
+		}
 		if !p.ok {
 			counts[causeIndex(p.cause)]++
 			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > 24 {
@@ -186,6 +199,13 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	tr.hot = hot*2 > counts[causeIndex(NoSet)]
 	tr.warmSoil = warm*2 > counts[causeIndex(NotUp)]
 	return tr
+}
+
+func boolInt(b bool) int {
+	if b {
+		return 1
+	}
+	return 0
 }
 
 func of20(n, of int) int { return int(math.Floor(20*float64(n)/float64(of) + 0.5)) }
