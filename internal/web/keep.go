@@ -116,7 +116,7 @@ func question(i int, k reckon.Keep, at int) Question {
 		qu.Tie = "Either is fine: the difference is smaller than the doubt."
 	}
 	for j, c := range k.Choices {
-		qu.Rows = append(qu.Rows, KeepRow{Day: shortDay(c.Pull), ISO: c.Pull.String(), Meals: mealsRange(c.MealsLow, c.MealsLikely, c.MealsHigh),
+		qu.Rows = append(qu.Rows, KeepRow{Day: shortDay(c.Pull), ISO: c.Pull.String(), Meals: mealsShort(c),
 			Next: nextWords(c), NextMakes: c.NextMakes, Worth: worthWords(c.Worth, j == k.Best), Href: pullHref(k, c, qu.Anchor), Here: j == at, Best: j == k.Best})
 	}
 	if at < 0 || at >= len(k.Choices) {
@@ -161,9 +161,18 @@ func worthWords(w float64, best bool) string {
 	case math.Abs(w) < 0.25:
 		return "the same"
 	case w < 0:
-		return meals(-w) + " meals less"
+		return mealsOf(-w) + " less"
 	}
-	return meals(w) + " meals more"
+	return mealsOf(w) + " more"
+}
+
+// mealsShort writes meals for a narrow column: "7 (6 to 9)".
+func mealsShort(c reckon.KeepChoice) string {
+	l, m, h := meals(c.MealsLow), meals(c.MealsLikely), meals(c.MealsHigh)
+	if l == h {
+		return m
+	}
+	return fmt.Sprintf("%s (%s to %s)", m, l, h)
 }
 
 // spoken is the chosen day in one sentence.
@@ -232,10 +241,10 @@ func niceStep(most float64) float64 {
 // lets them make it. Whether a future has fallen is what the chosen day says.
 func cliff(k reckon.Keep, at int) *Cliff {
 	n := len(k.Choices)
-	col := (dotWide - dotLeft - dotRight) / float64(n+1)
+	col := (dotWide - dotLeft - dotRight) / float64(n)
 	now := k.Choices[at]
 	c := &Cliff{Makes: now.NextMakes, LineX: dotLeft + col*(float64(at)+0.5)}
-	across := max(1, int(col/dotStep))
+	across := max(1, min(3, int(col/dotStep)))
 	stayed, fell := make([]int, n+1), make([]int, n+1)
 	high, deep := 1, 1
 	type spot struct {
@@ -266,12 +275,12 @@ func cliff(k reckon.Keep, at int) *Cliff {
 		if s.stay {
 			i := up[s.col]
 			up[s.col]++
-			c.Stay = append(c.Stay, Dot{x0 + inColumn(i, across, stayed[s.col], col), c.Edge - 9 - float64(i/across)*dotStep})
+			c.Stay = append(c.Stay, Dot{x0 + inColumn(i, across, stayed[s.col]), c.Edge - 9 - float64(i/across)*dotStep})
 			continue
 		}
 		i := down[s.col]
 		down[s.col]++
-		c.Fall = append(c.Fall, Dot{x0 + inColumn(i, across, fell[s.col], col), c.Edge + 30 + float64(i/across)*dotStep})
+		c.Fall = append(c.Fall, Dot{x0 + inColumn(i, across, fell[s.col]), c.Edge + 30 + float64(i/across)*dotStep})
 	}
 	c.Tall = c.Edge + 30 + float64(deep)*dotStep
 	every := int(math.Ceil(52 / col))
@@ -285,8 +294,8 @@ func cliff(k reckon.Keep, at int) *Cliff {
 	return c
 }
 
-// inColumn spreads dots over the width of a column, row by row, centred.
-func inColumn(i, across, n int, col float64) float64 {
+// inColumn spreads dots around a place in time, row by row, centred.
+func inColumn(i, across, n int) float64 {
 	row := min(across, n-(i/across)*across)
-	return col/2 + (float64(i%across)-float64(row-1)/2)*dotStep
+	return (float64(i%across) - float64(row-1)/2) * dotStep
 }

@@ -17,10 +17,13 @@ type sheet struct {
 	wide   float64 // of the whole drawing
 	gutter float64 // left room for the names of spaces; 0 = written above
 	letter float64 // width of one letter of the names, on average
+	single bool    // one space only: its name is not written again
 }
 
-// The two sheets: a phone's width, and a desk's.
+// The sheets: a phone's width and a desk's, for all spaces and for one.
 var (
+	narrowOne   = sheet{wide: 366, letter: 7.4, single: true}
+	wideOne     = sheet{wide: 1220, letter: 7.4, single: true}
 	narrowSheet = sheet{wide: 366, letter: 7.4}
 	wideSheet   = sheet{wide: 1220, gutter: 176, letter: 7.4}
 )
@@ -58,19 +61,15 @@ type Tick struct {
 
 // Band is one row of the picture.
 type Band struct {
-	Name        string
-	ID          string
-	Shelf       bool
-	NameX       float64
-	NameY       float64
-	Rule        float64 // y of the ground under the row
-	Marks       []Mark
-	IdleX       float64
-	IdleY       float64
-	Idle        bool
-	FloorLeft   float64
-	FloorRight  float64
-	LabelledTop bool
+	Name       string // as written, "" = not written
+	NameY      float64
+	Rule       float64 // y of the ground under the row
+	FloorLeft  float64
+	FloorRight float64
+	Marks      []Mark
+	Idle       bool // nothing in the span
+	IdleX      float64
+	IdleY      float64
 }
 
 // Mark is one line of a row.
@@ -183,16 +182,17 @@ type placed struct {
 
 // band draws one row from y on and returns where the next begins.
 func (c *pencil) band(row Row, y float64, shelfY map[string]float64) float64 {
-	b := Band{Name: row.Name, ID: row.ID, Shelf: row.Shelf, FloorLeft: 0, FloorRight: c.sh.wide}
+	b := Band{FloorRight: c.sh.wide}
 	room := int((c.sh.gutter - 8) / c.sh.letter)
 	b.NameY = y + laneTall/2 + 4
-	if c.sh.gutter == 0 {
+	if c.sh.gutter == 0 && !c.sh.single {
 		room = int(c.sh.wide / (c.sh.letter + 0.6))
 		b.NameY = y + 16
-		b.LabelledTop = true
 		y += nameTall
 	}
-	b.Name = clip(row.Name, room)
+	if !c.sh.single {
+		b.Name = clip(row.Name, room)
+	}
 	items := c.place(row)
 	lanes := c.lanes(items)
 	tops := make([]float64, lanes+1)

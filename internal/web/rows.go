@@ -235,7 +235,7 @@ func itemSentence(day *reckon.Day, it Item) string {
 	}
 	s := fmt.Sprintf("Then %s, from about %s %s.", it.Shown, dayFrom(it.In.Likely, day.Date), stays)
 	if it.Sure != "" {
-		s += fmt.Sprintf(" It does well in %s.", it.Sure)
+		s += fmt.Sprintf(" It makes it in %s.", it.Sure)
 	}
 	return s
 }

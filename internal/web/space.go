@@ -5,6 +5,7 @@ import (
 	"math"
 	"net/http"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/reckon"
 )
 
@@ -12,7 +13,8 @@ import (
 type SpacePage struct {
 	Frame
 	Space   reckon.SpaceDay
-	Picture Panel
+	Wide    Panel
+	Halves  []Panel
 	Row     Row
 	Sun     []SunMonth
 	SunSays string
@@ -21,6 +23,9 @@ type SpacePage struct {
 	Before  *reckon.SpaceDay // neighbours in walking order
 	After   *reckon.SpaceDay
 }
+
+// halfYear is the days of one narrow panel of a space's page.
+const halfYear cal.Day = 26 * 7
 
 // SunMonth is one bar of the sun picture, and one row of its table.
 type SunMonth struct {
@@ -66,7 +71,12 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 	rows := rowsOf(day)
 	row := rows[len(rows)-len(day.Spaces)+i]
 	p.Row = row
-	p.Picture = drawPanel(day, []Row{row}, span{wholeFrom(day), wholeTo(day)}, narrowSheet, "space")
+	from := wholeFrom(day)
+	p.Wide = drawPanel(day, []Row{row}, span{from, wholeTo(day)}, wideOne, "wide")
+	for k := cal.Day(0); k < 2; k++ {
+		half := span{from + k*halfYear, from + (k+1)*halfYear}
+		p.Halves = append(p.Halves, drawPanel(day, []Row{row}, half, narrowOne, fmt.Sprintf("h%d", k+1)))
+	}
 	p.Sun = sunMonths(sp)
 	p.SunSays = sunSays(sp.SunH)
 	for k := len(sp.History) - 1; k >= 0; k-- {
@@ -85,9 +95,9 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 var monthNames = [12]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
 
 // sunTall is the height of a bar of 16 hours, in px.
-const sunTall = 112.0
+const sunTall = 80.0
 
-// sunMonths places the bars: 28 px a month, 7 px an hour.
+// sunMonths places the bars: 28 px a month, 5 px an hour.
 func sunMonths(sp reckon.SpaceDay) []SunMonth {
 	out := make([]SunMonth, 12)
 	for m := range out {

@@ -17,6 +17,8 @@ var helpers = template.FuncMap{
 	"px":      px,
 	"window":  window,
 	"plural":  plural,
+	"capital": name,
+	"many":    many,
 	"minus":   func(a float64, up any) float64 { return a - number(up) },
 	"neg":     func(a float64) float64 { return -a },
 }
@@ -67,6 +69,24 @@ func plural(n int, one, many string) string {
 	return strconv.Itoa(n) + " " + many
 }
 
+// many writes a large whole number with commas.
+func many(n int) string {
+	s := strconv.Itoa(n)
+	for i := len(s) - 3; i > 0 && s[i-1] != '-'; i -= 3 {
+		s = s[:i] + "," + s[i:]
+	}
+	return s
+}
+
+// mealsOf writes a number of meals with its noun.
+func mealsOf(x float64) string {
+	if m := meals(x); m == "1" || m == "0.5" {
+		return m + " meal"
+	} else {
+		return m + " meals"
+	}
+}
+
 // meals writes a number of meals as a cook would: halves when few, whole when
 // many.
 func meals(x float64) string {
@@ -81,15 +101,14 @@ func meals(x float64) string {
 
 // mealsRange writes "about 7 meals (6 to 9)".
 func mealsRange(low, likely, high float64) string {
-	l, m, h := meals(low), meals(likely), meals(high)
-	noun := "meals"
-	if m == "1" {
-		noun = "meal"
+	l, h := meals(low), meals(high)
+	switch {
+	case h == "0":
+		return "no meal"
+	case l == h:
+		return "about " + mealsOf(likely)
 	}
-	if l == h {
-		return fmt.Sprintf("about %s %s", m, noun)
-	}
-	return fmt.Sprintf("about %s %s (%s to %s)", m, noun, l, h)
+	return fmt.Sprintf("about %s (%s to %s)", mealsOf(likely), l, h)
 }
 
 // px writes a length of a picture with one decimal at most.
