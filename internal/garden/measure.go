@@ -156,7 +156,12 @@ type scale struct {
 
 func metres() scale {
 	return scale{
-		say: func(x float64) string { return unit.Metres(x).String() },
+		say: func(x float64) string {
+			if x >= 1 {
+				return plainNumber(x) + " m"
+			}
+			return unit.Metres(x).String()
+		},
 		read: func(t string) (float64, bool) {
 			l, err := unit.ParseLength(t)
 			return l.M, err == nil

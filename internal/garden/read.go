@@ -35,7 +35,7 @@ const (
 // wrong with the file, in the order of the file. A nil book leaves crops,
 // foods and crowding unchecked. Read changes nothing and asks nobody the time.
 func Read(name string, text []byte, book Crops) (*Garden, []Fault) {
-	r := &reader{file: name, book: book}
+	r := &reader{file: name, book: book, declared: map[string][]string{}}
 	text = bytes.TrimPrefix(text, []byte("\ufeff"))
 	if !r.readable(text) {
 		return nil, r.faults
@@ -63,6 +63,8 @@ type reader struct {
 	south  bool    // for seasons: spring is in September
 	from   cal.Day // the file's date, 0 = not said
 	points map[SpaceID]*token.Token
+
+	declared map[string][]string // ids of each section, even of things with faults
 }
 
 // readable refuses what is no text of a sensible size.

@@ -21,22 +21,12 @@ func (f fields) refer(name, section string) string {
 }
 
 // resolve reports names that stand nowhere in the file.
-func (r *reader) resolve(g *Garden) {
-	known := map[string][]string{}
-	for _, p := range g.People {
-		known["people"] = append(known["people"], string(p.ID))
-	}
-	for _, b := range g.Batches {
-		known["media"] = append(known["media"], string(b.ID))
-	}
-	for _, s := range g.Spaces {
-		known["spaces"] = append(known["spaces"], string(s.ID))
-	}
+func (r *reader) resolve() {
 	one := map[string]string{"people": "person", "media": "batch of medium", "spaces": "space"}
 	for _, ref := range r.refs {
-		if !has(known[ref.section], ref.id) {
+		if !has(r.declared[ref.section], ref.id) {
 			remedy := "Add it under " + ref.section + ", or write one that stands there."
-			if id, ok := nearest(ref.id, known[ref.section]); ok {
+			if id, ok := nearest(ref.id, r.declared[ref.section]); ok {
 				remedy = "Did you mean " + id + "?"
 			}
 			r.at(ref.at, "unknown "+one[ref.section]+" "+clip(ref.id), remedy)

@@ -48,7 +48,7 @@ func (r *reader) garden(root ast.Node) *Garden {
 	if p, ok := f.pairs["shelf"]; ok && !null(p.value) {
 		g.Shelf = r.shelf(p)
 	}
-	r.resolve(g)
+	r.resolve()
 	r.layout(g)
 	return g
 }
@@ -144,9 +144,9 @@ func (r *reader) named(f fields, section string, most int, read func(p pair)) {
 		all = all[:most]
 	}
 	for _, one := range all {
-		if r.id(one.key, one.at) {
-			read(one)
-		}
+		r.id(one.key, one.at)
+		r.declared[section] = append(r.declared[section], one.key)
+		read(one) // even under a bad id, so that all faults are told at once
 	}
 }
 
