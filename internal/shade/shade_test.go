@@ -228,12 +228,65 @@ func TestSkyDoesNotMindMoving(t *testing.T) {
 	}
 }
 
+// A skyline of one height leaves the sun hours above that height, which package
+// sun finds by its own search.
+func TestHoursAboveASkyline(t *testing.T) {
+	for _, lat := range []float64{-41, 0, 47.6, 68} {
+		site := Place{LatDeg: lat, LonDeg: 12}
+		for _, month := range []int{3, 6, 12} {
+			day := cal.Of(2025, 1, 21) + cal.Day(30*(month-1))
+			s := Scene{Bodies: []Body{Horizon("hills", 15)}}
+			got := s.Spells(Level(0, 0, 0), site, day)
+			want := sun.Of(day, site, 15).LengthH
+			if math.Abs(DayHours(got)-want) > 0.02 {
+				t.Errorf("latitude %v on %v: %.3f h above 15°, want %.3f", lat, day, DayHours(got), want)
+			}
+			if want > 0.5 && want < 23 && len(got) > 0 {
+				if first := got[0]; first.Height < math.Sin(14.9*math.Pi/180) {
+					t.Errorf("latitude %v on %v: sun through the hills at height %.3f", lat, day, first.Height)
+				}
+			}
+			if a, b := MorningHours(got), AfternoonHours(got); math.Abs(a+b-DayHours(got)) > 1e-9 {
+				t.Errorf("latitude %v on %v: morning %v and afternoon %v are not the day %v", lat, day, a, b, DayHours(got))
+			}
+		}
+	}
+}
+
+// With a wall on the pole side the winter beam arrives whole and only the sky
+// is less: share = 1 - diffuse x (1 - sky view). Under no mean light all is
+// sky.
+func TestShareJoinsBeamAndSky(t *testing.T) {
+	s := Scene{Bodies: []Body{Wall("wall", 0, 1, 0, EndlessM, 0, 3)}}
+	spot := Patch{Length: 0.01, Width: 0.01}
+	l := s.Patch(spot, seattle, meanMJ)
+	d := newSunDay(seattle, cal.Of(refYear, 12, lightDay))
+	diffuse := DiffuseMonthly(meanMJ[11]/d.topMJ, d.setDeg)
+	want := 1 - diffuse*(1-l.SkyView)
+	if math.Abs(l.Share[11]-want) > 1e-6 || want > 0.9 {
+		t.Errorf("December share %.5f, want %.5f", l.Share[11], want)
+	}
+	dull := s.Patch(spot, seattle, [12]float64{})
+	for m := range 12 {
+		if math.Abs(dull.Share[m]-dull.SkyView) > 1e-9 || dull.DLI[m] != 0 {
+			t.Errorf("month %d without light: share %v, sky view %v, %v mol", m+1, dull.Share[m], dull.SkyView, dull.DLI[m])
+		}
+	}
+	// Straight under a wide roof there is neither.
+	dark := Scene{Bodies: []Body{Roof("roof", 0, 0, 0, 1e6, 1e6, 2)}}
+	if l := dark.Patch(spot, seattle, meanMJ); l.SkyView > 1e-9 || l.Share[5] > 1e-9 || l.SunH[5] > 0.02 {
+		t.Errorf("under a roof: %+v", l)
+	}
+}
+
 func TestDiffuseRules(t *testing.T) {
-	// [Erbs1982] as in Duffie and Beckman, equations 2.11.1 and 2.12.1. Their
-	// example 2.12.1, Madison in June (KT 0.55): 0.40 of the light is diffuse.
+	// [Erbs1982] as in Duffie and Beckman, equations 2.11.1 and 2.12.1, by hand:
+	// 1.311 - 1.6621 + 1.0367 - 0.3030 at KT 0.55; 1 + 0.0566 - 0.1022 + 0.0068
+	// at KT 0.2.
 	for _, tt := range []struct{ got, want, tol float64 }{
-		{DiffuseMonthly(0.55, 110), 0.38, 0.015},
-		{DiffuseDaily(0.2, 100), 0.961, 0.001},
+		{DiffuseMonthly(0.55, 110), 0.3826, 0.0002},
+		{DiffuseMonthly(0.1, 110), DiffuseMonthly(0.3, 110), 0}, // held at the end
+		{DiffuseDaily(0.2, 100), 0.9612, 0.0002},
 		{DiffuseDaily(0.75, 100), 0.175, 0},
 		{DiffuseDaily(0.75, 70), 0.143, 0},
 		{DiffuseDaily(0, 70), 1, 0},
@@ -277,6 +330,30 @@ func TestBeamsAddUp(t *testing.T) {
 			if len(d.dirs) > 0 && math.Abs(sum-7) > 1e-9 {
 				t.Errorf("latitude %v month %d: beams add to %v, want 7", lat, month, sum)
 			}
+		}
+	}
+}
+
+func TestCourseOfTheDay(t *testing.T) {
+	// Melbourne in January, 8 to 9 solar time. [CollaresRabl1979] by hand: sunset
+	// hour angle 107.3°, a 0.7776, b 0.3105, cosines 0.6088 and -0.2974, so
+	// (pi/24) x 0.9666 x 0.9062 / 1.5117 = 0.0759 of the day.
+	d := newSunDay(Place{LatDeg: -38}, cal.Of(refYear, 1, 17))
+	all := d.beams(1, 0)
+	sum, height := 0.0, 0.0
+	for i, w := range all {
+		if d.hours[i] > -60 && d.hours[i] <= -45 {
+			sum += w
+		}
+		height += d.dirs[i].Z
+	}
+	if math.Abs(sum-0.0759) > 0.001 {
+		t.Errorf("8 to 9 h holds %.4f of the day, want 0.0759 ([CollaresRabl1979])", sum)
+	}
+	// The diffuse part follows the sine of the elevation ([LiuJordan1960]).
+	for i, w := range d.beams(1, 0.3) {
+		if want := all[i] - 0.3*d.dirs[i].Z/height; math.Abs(w-want) > 1e-9 {
+			t.Fatalf("step %d: beam %.6f, want %.6f", i, w, want)
 		}
 	}
 }

@@ -177,3 +177,16 @@ func BenchmarkDirection(b *testing.B) {
 		Direction(16000, float64(i%24), p)
 	}
 }
+
+func TestParallaxLowersTheSun(t *testing.T) {
+	// [Meeus] chapter 40: 8.794″ at the horizon at the mean distance, none overhead.
+	p := Place{LatDeg: 40}
+	for h := range 24 {
+		a := At(time.Date(2025, 4, 4, h, 0, 0, 0, time.UTC), p, Air{})
+		centre := ToSun(p.LatDeg, a.DeclinationDeg, a.HourAngleDeg).ElevationDeg()
+		want := 8.794 / a.DistanceAU * math.Cos(centre*rad)
+		if got := (centre - a.TrueElevDeg) * 3600; math.Abs(got-want) > 0.01 {
+			t.Errorf("at %d h the sun is %.3f″ lower than from the Earth's centre, want %.3f″ ([Meeus] chapter 40)", h, got, want)
+		}
+	}
+}
