@@ -182,9 +182,16 @@ func TestFoodsAreAllServed(t *testing.T) {
 		if len(f.Crops) == 0 {
 			t.Errorf("no crop serves %q", f.Name)
 		}
+		second := false
 		for _, id := range f.Crops {
-			if c, _ := b.Crop(id); c.Harvest == Bloom {
+			c, _ := b.Crop(id)
+			if c.Harvest == Bloom {
 				t.Errorf("%s is grown for its flowers and serves %q", id, f.Name)
+			}
+			if c.Foods[0] != f.Name {
+				second = true
+			} else if second {
+				t.Errorf("%s: %s names it first but stands behind a crop that does not", f.Name, id)
 			}
 		}
 	}
