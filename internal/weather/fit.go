@@ -4,7 +4,7 @@ import "math"
 
 // Half widths of the windows over which a record is smoothed, days either side.
 const (
-	windowWet    = 30
+	windowWet    = 24
 	windowSpread = 45
 	windowTail   = 60
 )
@@ -16,6 +16,7 @@ type fitter struct {
 	doy  []int
 	c    *climate
 	z    [2][]float64 // standard residuals, tx and tn
+	one  [2]float64   // autocorrelation of z that gives the whole its own, see follow
 	wet  []bool
 	days float64
 }
@@ -142,12 +143,14 @@ func (f *fitter) variable(k int, v *variable, get func(Day) float64) bool {
 		v.wet[i] = (wet[i] - dry[i]) * n / (n + 10)
 	}
 	var square bins
+	whole := append([]float64(nil), r...)
 	for i := range r {
 		if f.use[i] {
 			r[i] -= f.wetPart(v, i)
 			square.add(f.doy[i], r[i]*r[i])
 		}
 	}
+	f.one[k] = f.follow(whole, r)
 	variance, _ := square.smooth(windowSpread, 1)
 	for i := range variance {
 		v.sd[i] = math.Sqrt(max(0.01, variance[i]))
@@ -155,6 +158,28 @@ func (f *fitter) variable(k int, v *variable, get func(Day) float64) bool {
 	f.tails(v, r)
 	f.z[k] = r
 	return true
+}
+
+// follow returns the autocorrelation over one day that the strays (r) must
+// have, so that strays and the part of wet days together follow from day to
+// day as the record does (whole).
+func (f *fitter) follow(whole, r []float64) float64 {
+	var lag, square, n, m float64
+	for i := range r {
+		if !f.use[i] {
+			continue
+		}
+		square, m = square+r[i]*r[i], m+1
+		if i > 0 && f.use[i-1] {
+			wet, before := whole[i]-r[i], whole[i-1]-r[i-1]
+			lag += whole[i]*whole[i-1] - wet*before
+			n++
+		}
+	}
+	if n == 0 || square == 0 {
+		return 0.6
+	}
+	return (lag / n) / (square / m)
 }
 
 // harmonics fits the mean year: three waves, or two from less than two years.
@@ -236,8 +261,7 @@ func (f *fitter) shares() {
 	}
 	c.slow = min(slowMost, max(slowLeast, far/n-c.year))
 	for k, v := range []*variable{&c.tx, &c.tn} {
-		one := f.correlation(f.z[k], f.z[k], 1)
-		v.fade = min(0.9, max(0.1, (one-c.slow*math.Exp(-1/slowDays)-c.year)/c.fastShare()))
+		v.fade = min(0.9, max(0.1, (f.one[k]-c.slow*math.Exp(-1/slowDays)-c.year)/c.fastShare()))
 	}
 	both := f.correlation(f.z[0], f.z[1], 0)
 	c.together = min(0.95, max(-0.5, (both-c.slow-c.year)/c.fastShare()))

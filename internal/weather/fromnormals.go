@@ -12,7 +12,7 @@ func calDay(i int) cal.Day { return cal.Day(i) }
 // (spread, wet days, wind) comes from rules of thumb: assumptions, listed in
 // docs/weather.md.
 func fitNormals(norm *Normals, site Site) *climate {
-	c := &climate{site: site, widen: 1, tail: coldTail, shape: 0.75, windSD: 0.4, windFade: 0.4, years: 30}
+	c := &climate{site: site, widen: 1, tail: 1.5 * coldTail, shape: 0.75, windSD: 0.4, windFade: 0.4, years: 30}
 	c.tx.mean = monthlyWave(norm.TmaxC).table()
 	c.tn.mean = monthlyWave(norm.TminC).table()
 	rain := monthlyRain(norm)
@@ -21,7 +21,7 @@ func fitNormals(norm *Normals, site Site) *climate {
 		c.chain(i, rain[i])
 		c.rad[i] = 1
 		c.wind[0][i], c.wind[1][i] = math.Log(defaultWind)-0.08, math.Log(defaultWind)-0.08
-		c.spread(i, s, s.warmth(c, i), yearSum(norm.RainMM))
+		c.spread(i, s, yearSum(norm.RainMM))
 	}
 	c.tx.fade, c.tn.fade, c.together = 0.66, 0.66, 0.55
 	c.slow = 0.10
@@ -113,15 +113,22 @@ func (s season) warmth(c *climate, i int) float64 {
 }
 
 // spread sets the spread of day i by the amplitude rule: the further apart
-// winter and summer, the more a day may stray, and in winter more than in
-// summer. Dry places stray less than their amplitude says. Assumptions.
-func (c *climate) spread(i int, s season, warmth, yearRainMM float64) {
-	winter, summer := 1.0+0.30*s.amplitude, 1.2+0.17*s.amplitude
-	dry := 0.8 + 0.2*min(1, yearRainMM/500)
-	sd := dry * (winter*(1-warmth) + summer*warmth)
+// winter and summer, the more a day may stray. In summer days stray with the
+// daily range, nights less. Cold nights come early in autumn and go early in
+// spring, so the nights' spread runs three weeks ahead of the warmth. Dry places
+// stray less than their amplitude says. Assumptions, see docs/weather.md.
+func (c *climate) spread(i int, s season, yearRainMM float64) {
+	const ahead = 20 // days
+	warmth, night := s.warmth(c, i), s.warmth(c, (i+ahead)%yearDays)
 	span := max(2, c.tx.mean[i]-c.tn.mean[i])
-	c.tx.sd[i], c.tn.sd[i] = 1.15*sd, 0.95*sd
-	c.tx.wet[i] = span * (0.10 - 0.40*warmth)
-	c.tn.wet[i] = span * 0.30 * (1 - warmth)
+	winter := 1.0 + 0.32*s.amplitude
+	dry := 0.8 + 0.2*min(1, yearRainMM/500)
+	c.tx.sd[i] = dry * mix(warmth, winter, 0.25*span+0.12*s.amplitude)
+	c.tn.sd[i] = dry * mix(night, winter, 0.9+0.13*s.amplitude)
+	c.tx.wet[i] = span * mix(warmth, 0.10, -0.30)
+	c.tn.wet[i] = span * mix(warmth, 0.30, 0)
 	c.tx.low[i], c.tx.high[i], c.tn.low[i], c.tn.high[i] = 1, 1, 1, 1
 }
+
+// mix passes from a at w = 0 to b at w = 1.
+func mix(w, a, b float64) float64 { return a*(1-w) + b*w }

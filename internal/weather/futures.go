@@ -190,12 +190,13 @@ func (c *climate) startAfter(rec *Record, from cal.Day) start {
 	total := c.year + slowKept*c.slow + noise
 	gainYear, gainSlow := c.year/total, slowKept*c.slow/total
 	mean := sum / n
+	const kept = 0.5 // how far the coming year's offset follows the last: an assumption
 	sy, ss := math.Sqrt(c.year), math.Sqrt(c.slow)
-	st.year = [2]float64{gainYear * mean / sy, math.Sqrt(1 - gainYear)}
+	st.year = [2]float64{kept * gainYear * mean / sy, math.Sqrt(1 - kept*kept*gainYear)}
 	st.slow = gainSlow * mean / ss
 	st.slowSD = math.Sqrt(1 - gainSlow)
 	x, y := c.standard(last, (from - 1).YearDay())
-	far := gainYear*mean + gainSlow*mean
+	far := kept*gainYear*mean + gainSlow*mean
 	fast := math.Sqrt(c.fastShare())
 	st.fast = [2]float64{(x - far) / fast, (y - far) / fast}
 	st.fastSD = 0

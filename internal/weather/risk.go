@@ -45,6 +45,14 @@ type Events struct {
 	Years int
 }
 
+// Add adds a year: its day, or none when the event did not come.
+func (e *Events) Add(dayOfYear int, came bool) {
+	e.Years++
+	if came {
+		e.Days = append(e.Days, float64(dayOfYear))
+	}
+}
+
 // ShareWithout is the share of years without the event; 0 for no years.
 func (e Events) ShareWithout() float64 {
 	if e.Years == 0 {
