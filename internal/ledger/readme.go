@@ -1,0 +1,124 @@
+package ledger
+
+import (
+	"bytes"
+	"encoding/hex"
+	"fmt"
+	"strconv"
+	"strings"
+)
+
+func eventSheetColumns() []column[entry] {
+	field := func(name, means string) column[entry] {
+		return column[entry]{name, means, func(e entry) string { return e.fields[name] }}
+	}
+	return []column[entry]{
+		{"seq", "place in the order of writing, from 1", func(e entry) string { return strconv.FormatInt(e.Seq, 10) }},
+		{"id", "the entry's own name, 26 characters", func(e entry) string { return e.ID }},
+		{"parent", "id of the entry this one answers or corrects; empty = none", func(e entry) string { return e.Parent }},
+		{"device", "the phone or computer it was made on", func(e entry) string { return e.Device }},
+		{"happened", "day in the garden, as the gardener said: year-month-day", func(e entry) string { return e.Happened.String() }},
+		{"written", "instant when it was kept, UTC", func(e entry) string { return instant(e.Written) }},
+		{"kind", "what happened: garden, sown, set out, picked, pulled, lost, counted, looked, voided, dismissed", func(e entry) string { return string(e.Kind) }},
+		{"layout", "number of the layout of the fields that follow", func(e entry) string { return strconv.Itoa(e.Version) }},
+		{"taken_back", "yes = a later entry took this one back, so it counts no more", func(e entry) string { return yes(e.back) }},
+		field("planting", "the planting it is about: an id of plantings.csv"),
+		field("crop", "the crop, by its short name in the crop book"),
+		field("variety", "the variety; empty = not known"),
+		field("one_of", "it is one of these varieties, divided by |"),
+		field("space", "the growing space, by its short name in the garden file"),
+		field("count", "plants; empty on a pulling or loss = all of them; 0 on a sowing = not counted"),
+		field("kg", "weight picked, kg; empty = not weighed"),
+		field("measure", "handful, bowl or bucket, when it was not weighed"),
+		field("looks", "how it looked"),
+		field("cause", "why it was pulled or lost"),
+		field("event", "id of the entry that this one takes back"),
+		field("task", "the advice that was not wanted"),
+		field("lot", "the lot of seed"),
+		field("note", "the gardener's note"),
+		field("why", "why it was taken back or not wanted"),
+		field("sha256", "SHA-256 of the garden file's text; the text itself is in events.json"),
+		{"digest", "SHA-256 of the entry's content, hexadecimal; see below", func(e entry) string { return hex.EncodeToString(e.Digest) }},
+		{"chain", "SHA-256 of the digest and the chain before it, hexadecimal; see below", func(e entry) string { return hex.EncodeToString(e.Chain) }},
+	}
+}
+
+func plantingSheetColumns() []column[Planting] {
+	return []column[Planting]{
+		{"id", "id of the entry that started it, or its name in the garden file", func(p Planting) string { return p.ID }},
+		{"crop", "the crop; empty = see the garden file", func(p Planting) string { return p.Crop }},
+		{"variety", "the variety; empty = not known", func(p Planting) string { return p.Variety }},
+		{"one_of", "it is one of these varieties, divided by |", func(p Planting) string { return strings.Join(p.OneOf, " | ") }},
+		{"space", "the growing space it stands or stood in", func(p Planting) string { return p.Space }},
+		{"sown", "day it was sown; empty = not sown here", func(p Planting) string { return dayCell(p.Sown) }},
+		{"set_out", "day it was set out; empty = not set out", func(p Planting) string { return dayCell(p.SetOut) }},
+		{"count", "plants that stand; empty = not known", func(p Planting) string { return number(p.Count, !p.Known && p.Ended == 0) }},
+		{"began", "plants it began with; empty = not known", func(p Planting) string { return number(p.Began, p.Began == 0) }},
+		{"removed", "plants pulled, lost or moved away since the last count", func(p Planting) string { return strconv.Itoa(p.Removed) }},
+		{"ended", "day it ended; empty = it stands", func(p Planting) string { return dayCell(p.Ended) }},
+		{"cause", "why it ended", func(p Planting) string { return p.Cause }},
+		{"looks", "how it looked last", func(p Planting) string { return p.Looks }},
+		{"looked_on", "day of that look", func(p Planting) string { return dayCell(p.LookedOn) }},
+		{"picked_kg", "weight picked and weighed in all, kg", func(p Planting) string { return strconv.FormatFloat(p.PickedKg, 'f', -1, 64) }},
+		{"picks", "how many times it was picked, weighed or not", func(p Planting) string { return strconv.Itoa(p.Picks) }},
+		{"last_pick", "day of the latest picking", func(p Planting) string { return dayCell(p.LastPick) }},
+		{"lot", "the lot of seed", func(p Planting) string { return p.Lot }},
+		{"moved_from", "id of the planting it was a part of", func(p Planting) string { return p.From }},
+		{"from_file", "yes = it stood in the garden file before the first entry", func(p Planting) string { return yes(p.FromFile) }},
+	}
+}
+
+// readme describes the export for somebody who has nothing but the folder.
+func readme(events []Event, s State) []byte {
+	var b bytes.Buffer
+	last := firstChain()
+	if n := len(events); n > 0 {
+		last = events[n-1].Chain
+	}
+	fmt.Fprintf(&b, `A GARDEN'S RECORD
+
+This folder holds everything that was kept about one garden: %d entries and
+%d plantings. You need no program of ours, no account and no key to read it.
+All files are UTF-8 text. Days are written year-month-day.
+
+events.csv     every entry, one a line, in the order of writing
+plantings.csv  what the entries amount to: one planting a line
+events.json    every entry again, with all its words and nothing left out
+garden.yaml    the garden file as last accepted (only if there is one)
+
+A cell that begins with = + - @ or a tab has an apostrophe in front, so that a
+spreadsheet does not take it for a formula. Take one apostrophe away to get
+the text. Numbers have none.
+
+An entry is never changed. One that was wrong is taken back by a later entry.
+
+`, len(events), len(s.Plantings))
+	b.WriteString("COLUMNS OF events.csv\n\n")
+	for _, c := range eventSheetColumns() {
+		fmt.Fprintf(&b, "  %-11s %s\n", c.name, c.means)
+	}
+	b.WriteString("\nCOLUMNS OF plantings.csv\n\n")
+	for _, c := range plantingSheetColumns() {
+		fmt.Fprintf(&b, "  %-11s %s\n", c.name, c.means)
+	}
+	fmt.Fprintf(&b, `
+events.json is a list with one object an entry. Its fields have the names
+above; "body" holds the fields from "planting" to "sha256", and "version" is
+the column "layout". A garden entry's body has the garden file in "text".
+
+HOW TO CHECK THE RECORD
+
+The digest is the SHA-256 of this text: the line "bedweek event 1", then id,
+parent, device, happened, kind, version and body, each written as its length
+in bytes, a colon, the bytes, and a line end. The body is the JSON exactly as
+events.json has it.
+
+The chain is the SHA-256 of: the line "bedweek chain 1"; the chain before it
+(32 zero bytes before the first); seq as 8 bytes, highest first; written; the
+digest. All but seq are again length, colon, bytes, line end. The digest and
+the chain go in as 32 bytes, not as hexadecimal.
+
+The last entry's chain is %s.
+`, hex.EncodeToString(last))
+	return b.Bytes()
+}
