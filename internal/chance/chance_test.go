@@ -217,26 +217,26 @@ func TestAnalyseBarley1931(t *testing.T) {
 
 func barley(t *testing.T) [][]float64 {
 	t.Helper()
-	f, err := os.Open("testdata/barley_1931.csv")
+	f, err := os.Open("../verify/data/barley.csv")
 	if err != nil {
 		t.Fatal(err)
 	}
 	defer f.Close()
 	var out [][]float64
+	variety := ""
 	for s := bufio.NewScanner(f); s.Scan(); {
-		line := s.Text()
-		if strings.HasPrefix(line, "#") || strings.HasPrefix(line, "variety") {
+		c := strings.Split(s.Text(), ",") // in order of year, variety, site
+		if c[0] != "1931" {
 			continue
 		}
-		var row []float64
-		for _, c := range strings.Split(line, ",")[1:] {
-			v, err := strconv.ParseFloat(c, 64)
-			if err != nil {
-				t.Fatal(err)
-			}
-			row = append(row, v)
+		if c[1] != variety {
+			variety, out = c[1], append(out, nil)
 		}
-		out = append(out, row)
+		v, err := strconv.ParseFloat(c[3], 64)
+		if err != nil {
+			t.Fatal(err)
+		}
+		out[len(out)-1] = append(out[len(out)-1], v)
 	}
 	return out
 }
