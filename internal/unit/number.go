@@ -8,7 +8,7 @@ import (
 
 // maxDigits bounds the digits of one number: more than any tape can show, and
 // few enough that exact fractions stay small.
-const maxDigits = 12
+const maxDigits = 20
 
 // scanner walks a typed quantity rune by rune.
 type scanner struct {
@@ -91,7 +91,7 @@ func (s *scanner) number() (*big.Rat, *Fault) {
 		return nil, nil
 	}
 	if len(whole) > maxDigits {
-		return nil, s.fault(from, "a number of "+itoa(len(whole))+" digits", "Write at most 12 digits.")
+		return nil, s.fault(from, "a number of "+itoa(len(whole))+" digits", "Write at most 20 digits.")
 	}
 	n := rat(plain(whole))
 	return s.mixed(n)
@@ -128,7 +128,7 @@ func (s *scanner) fraction(from int, top string) (*big.Rat, *Fault) {
 	case bottom == "":
 		return nil, s.fault(from, "a fraction without its lower number", "Write it as 1/2.")
 	case len(top) > maxDigits || len(bottom) > maxDigits:
-		return nil, s.fault(from, "a fraction with too many digits", "Write at most 12 digits.")
+		return nil, s.fault(from, "a fraction with too many digits", "Write at most 20 digits.")
 	case strings.Trim(bottom, "0") == "":
 		return nil, s.fault(from, "a fraction over zero", "Write it as 1/2.")
 	}
@@ -150,7 +150,7 @@ func (s *scanner) decimal(from int, whole string, mark rune) (*big.Rat, *Fault) 
 		typed := whole + "," + part
 		return nil, s.fault(from, typed+" can be read two ways", "Write "+whole+part+" or "+whole+"."+part+".")
 	case len(whole)+len(part) > maxDigits:
-		return nil, s.fault(from, "a number of "+itoa(len(whole)+len(part))+" digits", "Write at most 12 digits.")
+		return nil, s.fault(from, "a number of "+itoa(len(whole)+len(part))+" digits", "Write at most 20 digits.")
 	}
 	return rat(plain(whole) + "." + part), nil
 }
