@@ -127,25 +127,33 @@ func pastDays(rec *Record, c *climate, from cal.Day, n int) (days []Day, known i
 	return days, known
 }
 
-// chance returns the streams and yearly offsets of future k. Offsets follow a
-// Kronecker sequence (fractional parts of multiples of irrational numbers), so
-// that however many futures are drawn, warm and cold years come evenly. Pairs
-// 2j and 2j+1 mirror one another.
+// chance returns the streams and yearly offsets of future k.
+//
+// Futures 2j and 2j+1 have the same offset and mirrored days; so chance that
+// runs warm in one runs cold in the other. The next two have the offset
+// mirrored and days of their own. From four to four the size of the offset
+// follows a Kronecker sequence (fractional parts of multiples of an irrational
+// number), so that however many futures are drawn, mild and strong years come
+// evenly.
 func chance(seed uint64, k, years int, st start) (*streams, []float64) {
-	pair := uint64(k / 2)
+	pair, four := uint64(k/2), k/4
 	stream := func(use uint64) *rand.Rand {
 		return rand.New(rand.NewPCG(seed, pair<<8|use))
 	}
-	s := &streams{air: stream(1), wet: stream(2), rain: stream(3 + 8*uint64(k%2)), wind: stream(4 + 8*uint64(k%2)), mirror: 1}
+	own := 8 * uint64(k%2)
+	s := &streams{air: stream(1), wet: stream(2), rain: stream(3 + own), wind: stream(4 + own), mirror: 1}
 	if k%2 == 1 {
 		s.mirror = -1
 	}
 	shifts := rand.New(rand.NewPCG(seed, 1<<63))
 	offsets := make([]float64, years+1)
 	for y := range offsets {
-		u := shifts.Float64() + float64(pair)*irrational(y)
+		u := shifts.Float64() + float64(four)*irrational(y)
 		u -= math.Floor(u)
-		offsets[y] = s.mirror * normalQuantile(u)
+		offsets[y] = normalQuantile(0.5 + u/2)
+		if (k/2+y*four)%2 == 1 { // warm years are not always followed by warm ones
+			offsets[y] = -offsets[y]
+		}
 		if y == 0 {
 			offsets[y] = st.year[0] + st.year[1]*offsets[y]
 		}

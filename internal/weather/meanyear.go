@@ -67,12 +67,18 @@ func (c *climate) meanWind(i int, wetShare float64) float64 {
 }
 
 // meanRad weighs the radiation of a mean wet and a mean dry day, which have
-// different ranges.
+// different ranges. A day's radiation goes with the root of its range, and the
+// mean of roots lies below the root of the mean: the second-order term of that
+// is taken off.
 func (c *climate) meanRad(i int, p float64) float64 {
 	at := func(w float64) float64 {
 		tx := c.tx.mean[i] + c.tx.wet[i]*(w-p)
 		tn := c.tn.mean[i] + c.tn.wet[i]*(w-p)
-		return c.rad[i] * HargreavesRadMJ(max(tx, tn+leastRangeC), tn, c.site, i+1)
+		span := max(leastRangeC, tx-tn)
+		rho := c.fastShare()*c.together + c.slow + c.year
+		x, n := c.tx.sd[i], c.tn.sd[i]
+		bend := min(0.2, (x*x+n*n-2*rho*x*n)/(8*span*span))
+		return c.rad[i] * (1 - bend) * HargreavesRadMJ(tn+span, tn, c.site, i+1)
 	}
 	return p*at(1) + (1-p)*at(0)
 }
