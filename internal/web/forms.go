@@ -1,37 +1,18 @@
 package web
 
 import (
-	"crypto/rand"
 	"crypto/sha256"
-	"encoding/base32"
 	"net/http"
 	"net/url"
 	"strconv"
 	"strings"
 	"sync"
+	"unicode"
 	"unicode/utf8"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 )
-
-// crockford is base 32 without letters that are misread.
-var crockford = base32.NewEncoding("0123456789ABCDEFGHJKMNPQRSTVWXYZ").WithPadding(base32.NoPadding)
-
-// formIDLen is the length of a form's id, that of an event's id: 16 random
-// bytes take 26 letters of 5 bits.
-const formIDLen = 26
-
-// newFormID makes the id of a form, to become the id of its event.
-func newFormID() string {
-	var b [16]byte
-	rand.Read(b[:])
-	return crockford.EncodeToString(b[:])
-}
-
-// formIDOK reports whether id could be one of ours.
-func formIDOK(id string) bool {
-	return len(id) == formIDLen && strings.Trim(id, "0123456789ABCDEFGHJKMNPQRSTVWXYZ") == ""
-}
 
 // sentKept is how many saved forms are remembered for double sending.
 const sentKept = 1000
@@ -86,7 +67,7 @@ func digestOf(v url.Values) [32]byte { return sha256.Sum256([]byte(v.Encode())) 
 // page it came from. A form that was saved with other words is an error.
 func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, error)) error {
 	id := r.PostForm.Get("form")
-	if !formIDOK(id) {
+	if !ledger.IsID(id) {
 		return errBroken
 	}
 	s.sent.write.Lock()
@@ -94,7 +75,7 @@ func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, e
 	digest := digestOf(r.PostForm)
 	d, before := s.sent.get(id)
 	if before && d.digest != digest {
-		return ErrConflict
+		return ledger.ErrOtherBody
 	}
 	if !before {
 		var err error
@@ -137,7 +118,7 @@ func readForm(r *http.Request) error {
 // Limits of what a form takes.
 const (
 	maxNote    = 1000  // letters
-	maxVariety = 100   // letters
+	maxVariety = 80    // letters, as the ledger takes
 	maxCount   = 10000 // plants
 	maxKg      = 500   // kilograms in one picking
 	oldestDays = 3660  // how far back an event may lie, ten years
@@ -148,15 +129,19 @@ type faults map[string]string
 
 // text reads a free field.
 func (f faults) text(v url.Values, field string, most int) string {
-	t := strings.TrimSpace(v.Get(field))
+	t := strings.TrimSpace(strings.ReplaceAll(v.Get(field), "\r\n", "\n"))
 	if n := utf8.RuneCountInString(t); n > most {
 		f[field] = "This is " + strconv.Itoa(n) + " letters long. At most " + strconv.Itoa(most) + " fit."
+	}
+	if strings.ContainsFunc(t, func(r rune) bool { return unicode.IsControl(r) && r != '\n' && r != '\t' }) {
+		f[field] = "This holds a letter that cannot be kept. Type it again."
 	}
 	return t
 }
 
-// count reads a number of plants; empty gives 0 when it need not be said.
-func (f faults) count(v url.Values, field string, needed bool) int {
+// count reads a number of plants, at least least; empty gives 0 when it need
+// not be said.
+func (f faults) count(v url.Values, field string, needed bool, least int) int {
 	t := strings.TrimSpace(v.Get(field))
 	if t == "" {
 		if needed {
@@ -168,8 +153,8 @@ func (f faults) count(v url.Values, field string, needed bool) int {
 	switch {
 	case err != nil:
 		f[field] = "Write a whole number, such as 6."
-	case n < 1:
-		f[field] = "At least 1."
+	case n < least:
+		f[field] = "At least " + strconv.Itoa(least) + "."
 	case n > maxCount:
 		f[field] = "More than 10,000 is more than we take."
 	}

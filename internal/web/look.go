@@ -37,7 +37,7 @@ var looks = []Option{
 func (s *site) look(r *http.Request, day *reckon.Day) (page, error) {
 	t, ok := taskOf(day, r.URL.Query().Get("task"))
 	if !ok {
-		return nil, ErrGone
+		return nil, errGone
 	}
 	p := s.lookPage(r, day, t)
 	return p, nil
@@ -47,7 +47,7 @@ func (s *site) lookPage(r *http.Request, day *reckon.Day, t reckon.Task) *LookPa
 	p := &LookPage{Frame: s.framed(r, day, "What is different?", "look"), Task: t,
 		Looks: choose(looks, "-"), Happend: day.Date.String(), Faults: faults{}}
 	for i := range p.Forms {
-		p.Forms[i] = newFormID()
+		p.Forms[i] = ledger.NewID()
 	}
 	p.CanNum = t.Event == string(ledger.Sown) || t.Event == string(ledger.PutOut)
 	if t.Count > 0 {
@@ -72,7 +72,7 @@ func (s *site) saveLook(w http.ResponseWriter, r *http.Request) {
 		}
 		t, ok := taskOf(day, v.Get("task"))
 		if !ok {
-			return done{}, ErrGone
+			return done{}, errGone
 		}
 		back = s.lookPage(r, day, t)
 		d, err := s.lookAnswer(r, day, t, v, f)
@@ -108,12 +108,12 @@ func (s *site) lookAnswer(r *http.Request, day *reckon.Day, t reckon.Task, v url
 		if len(f) > 0 {
 			return done{}, nil
 		}
-		e, err := s.o.Record(ctx, ledger.Looked, day.Date, "", ledger.Look{Planting: t.Planting, Space: t.Space, Looks: l, Note: note})
+		e, err := s.o.Record(ctx, ledger.Looked, day.Date, "", ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: l, Note: note})
 		return done{event: e, words: "Saved: it looks " + l + ". The plan takes it up.", back: "/", undo: true}, err
 	case "did":
 		count := t.Count
 		if v.Has("count") {
-			count = f.count(v, "count", true)
+			count = f.count(v, "count", true, 1)
 		}
 		on := f.day(v, "day", day.Date)
 		note := f.text(v, "note", maxNote)

@@ -64,7 +64,7 @@ func noteVerb(kind string) (string, bool) {
 // note draws an empty form.
 func (s *site) note(r *http.Request, day *reckon.Day) (page, error) {
 	return s.notePage(r, day, url.Values{
-		"day": {day.Date.String()}, "planting": {r.URL.Query().Get("planting")}, "form": {newFormID()},
+		"day": {day.Date.String()}, "planting": {r.URL.Query().Get("planting")}, "form": {ledger.NewID()},
 	})
 }
 
@@ -79,8 +79,8 @@ func (s *site) notePage(r *http.Request, day *reckon.Day, v url.Values) (*NotePa
 	p := &NotePage{Frame: s.framed(r, day, verb+": "+sp.Name, "note"), Space: sp, Kind: r.PathValue("kind"), Verb: verb,
 		Form: v.Get("form"), Variety: v.Get("variety"), Count: v.Get("count"), Kg: v.Get("kg"),
 		Words: v.Get("words"), Note: v.Get("note"), Happened: v.Get("day"), Faults: faults{}}
-	if !formIDOK(p.Form) {
-		p.Form = newFormID()
+	if !ledger.IsID(p.Form) {
+		p.Form = ledger.NewID()
 	}
 	p.choices(day, v)
 	return p, nil
@@ -215,20 +215,20 @@ func (p *NotePage) event(day *reckon.Day, v url.Values) (ledger.Kind, any, strin
 			f["crop"] = "Choose which crop."
 		}
 		return kind, ledger.Started{Planting: planting, Crop: crop, Variety: f.text(v, "variety", maxVariety),
-			Space: p.Space.ID, Count: f.count(v, "count", true), Note: note}, saved
+			Space: p.Space.ID, Count: f.count(v, "count", true, 1), Note: note}, saved
 	case "picked":
 		m := f.oneOf(v, "measure", p.Measures, "Choose how much, or not measured.")
 		return ledger.Picked, ledger.Amount{Planting: planting, Kg: f.kg(v, "kg"), Measure: m, Note: note}, saved
 	case "pulled":
-		return ledger.Pulled, ledger.Ended{Planting: planting, Count: f.count(v, "count", false), Note: note}, saved
+		return ledger.Pulled, ledger.Ended{Planting: planting, Count: f.count(v, "count", false, 1), Note: note}, saved
 	case "lost":
 		c := f.oneOf(v, "cause", p.Causes, "Choose a cause of the list.")
 		if c == "" {
 			f["cause"] = "Choose a cause. \"Not known\" is a good answer."
 		}
-		return ledger.Lost, ledger.Ended{Planting: planting, Count: f.count(v, "count", false), Cause: c, Note: note}, saved
+		return ledger.Lost, ledger.Ended{Planting: planting, Count: f.count(v, "count", false, 1), Cause: c, Note: note}, saved
 	case "counted":
-		return ledger.Counted, ledger.Count{Planting: planting, Count: f.count(v, "count", true), Note: note}, saved
+		return ledger.Counted, ledger.Count{Planting: planting, Count: f.count(v, "count", true, 0), Note: note}, saved
 	}
 	l := f.oneOf(v, "looks", p.Looks, "Choose how it looks.")
 	if l == "other" {

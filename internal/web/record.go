@@ -8,6 +8,7 @@ import (
 	"unicode/utf8"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -17,8 +18,10 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 	kind := ledger.Kind(t.Event)
 	var body any
 	switch kind {
-	case ledger.Sown, ledger.PutOut:
-		body = ledger.Started{Planting: t.Planting, Crop: t.Crop, Space: t.Space, Count: count, Note: note}
+	case ledger.Sown: // starts a planting of its own
+		body = ledger.Started{Crop: t.Crop, Space: spaceFor(day, t), Count: count, Note: note}
+	case ledger.PutOut:
+		body = ledger.Started{Planting: t.Planting, Crop: t.Crop, Space: spaceFor(day, t), Count: count, Note: note}
 	case ledger.Picked:
 		body = ledger.Amount{Planting: t.Planting, Measure: measure, Note: note}
 	case ledger.Pulled:
@@ -29,7 +32,7 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 		if t.Event != string(ledger.Looked) {
 			looks = "done: " + t.Verb
 		}
-		body = ledger.Look{Planting: t.Planting, Space: t.Space, Looks: looks, Note: note}
+		body = ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: looks, Note: note}
 	}
 	e, err := s.o.Record(withForm(r, r.PostForm.Get("form")), kind, on, "", body)
 	if err != nil {
@@ -38,13 +41,30 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 	return done{event: e, words: "Saved: " + t.Verb + " " + t.Object + ".", back: "/", undo: true}, nil
 }
 
+// shelfID names the seed shelf in an event when the garden file has none.
+const shelfID = "shelf"
+
+// spaceFor is the space a task's event is about. A task of the seed shelf is
+// about the first lamp shelf of the garden.
+func spaceFor(day *reckon.Day, t reckon.Task) string {
+	if t.Space != "" {
+		return t.Space
+	}
+	for _, sp := range day.Spaces {
+		if sp.Kind == string(garden.LampShelf) {
+			return sp.ID
+		}
+	}
+	return shelfID
+}
+
 // undo takes an event back.
 func (s *site) undo(w http.ResponseWriter, r *http.Request) {
 	err := readForm(r)
 	if err == nil {
 		err = s.once(w, r, func() (done, error) {
 			event := r.PostForm.Get("event")
-			if event == "" || len(event) > 100 {
+			if !ledger.IsID(event) {
 				return done{}, errBroken
 			}
 			if err := s.o.Void(withForm(r, r.PostForm.Get("form")), event); err != nil {

@@ -7,6 +7,7 @@ import (
 	"net/http"
 	"net/url"
 
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -22,7 +23,7 @@ type SafePage struct {
 
 // safe draws the page.
 func (s *site) safe(r *http.Request, day *reckon.Day) (page, error) {
-	p := &SafePage{Frame: s.framed(r, day, "Is what I wrote kept?", "safe"), Form: newFormID()}
+	p := &SafePage{Frame: s.framed(r, day, "Is what I wrote kept?", "safe"), Form: ledger.NewID()}
 	p.Proven, p.HasOne = s.proven(r.Context())
 	p.Audit, p.AuditOK = s.o.Audit(r.Context())
 	return p, nil

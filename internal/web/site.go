@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -210,7 +211,7 @@ func (s *site) framed(r *http.Request, day *reckon.Day, title, here string) Fram
 	f.Garden, f.Date, f.Demo = day.Garden, day.Date, day.Demo || s.o.Demo
 	f.Until = goodUntil(day).Long()
 	if d, ok := s.sent.get(r.URL.Query().Get("saved")); ok {
-		f.Saved = &Saved{Words: d.words, Event: d.event, Undo: d.undo, Form: newFormID(), Back: r.URL.Path}
+		f.Saved = &Saved{Words: d.words, Event: d.event, Undo: d.undo, Form: ledger.NewID(), Back: r.URL.Path}
 	}
 	return f
 }

@@ -6,6 +6,7 @@ import (
 	"net/http"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -80,7 +81,7 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 	p.Sun = sunMonths(sp)
 	p.SunSays = sunSays(sp.SunH)
 	for k := len(sp.History) - 1; k >= 0; k-- {
-		p.History = append(p.History, HistoryItem{sp.History[k], newFormID()})
+		p.History = append(p.History, HistoryItem{sp.History[k], ledger.NewID()})
 	}
 	if i > 0 {
 		p.Before = &day.Spaces[i-1]

@@ -36,7 +36,7 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 	p := &TodayPage{Frame: s.framed(r, day, "Today", "today"), Day: day, Spaces: day.Spaces}
 	minutes, later := 0, 0
 	for _, t := range day.Today {
-		c := TaskCard{Task: t, Form: newFormID(), DidIt: didIt(t)}
+		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t)}
 		c.People = strings.Join(t.Who, ", ")
 		if t.Until > day.Date {
 			c.CanWait = "can wait until " + shortDay(t.Until)
@@ -117,7 +117,7 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 		}
 		t, ok := taskOf(day, id)
 		if !ok {
-			return done{}, ErrGone
+			return done{}, errGone
 		}
 		switch answer {
 		case "did":
@@ -125,7 +125,7 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 			m := f.oneOf(r.PostForm, "measure", measures, "Choose one.")
 			return s.recordDone(r, day, t, t.Count, m, "", day.Date)
 		case "not yet":
-			b := ledger.Look{Planting: t.Planting, Space: t.Space, Looks: "not yet", Note: clip(t.Verb+" "+t.Object, maxNote)}
+			b := ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: "not yet", Note: clip(t.Verb+" "+t.Object, maxNote)}
 			e, err := s.o.Record(withForm(r, r.PostForm.Get("form")), ledger.Looked, day.Date, "", b)
 			return done{event: e, words: "Noted: not yet. " + name(t.Verb) + " " + t.Object + " stays on the list.", back: "/", undo: true}, err
 		}
