@@ -48,7 +48,7 @@ func (w *walk) window(spaces int) {
 	for range spaces {
 		sp := w.open[w.rng.IntN(len(w.open))]
 		from := w.rng.IntN(m.weeks)
-		to := from + 3 + w.rng.IntN(max(m.weeks/3, 1))
+		to := from + 3 + w.rng.IntN(max(m.weeks/5, 1))
 		if w.rng.IntN(6) == 0 {
 			from, to = 0, m.weeks
 		}
@@ -208,7 +208,7 @@ func (w *walk) round(least float64) {
 		w.undo(before)
 		return
 	}
-	w.refill(w.touched, taste{byGround: w.rng.IntN(3), noise: 0.3 * float64(w.rng.IntN(3))}, w.rng)
+	w.refill(w.touched, taste{byGround: w.rng.IntN(3), noise: float64(0.2 * float64(w.rng.IntN(3)))}, w.rng)
 	w.tune(w.touched)
 	if w.value < least {
 		w.undo(before)

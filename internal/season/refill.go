@@ -25,12 +25,11 @@ type choice struct {
 func (s *state) refill(spaces []int32, t taste, rng *rand.Rand) {
 	m := s.m
 	s.heap = s.heap[:0]
-	planted := 0
-	atFirst := planted
-	if s.futures {
+	planted, atFirst := 0, 0
+	futures := s.futures
+	if futures {
 		// Weigh the mean harvest first; the futures when its turn comes.
 		s.futures, atFirst = false, -1
-		defer func() { s.futures = true }()
 	}
 	for _, sp := range spaces {
 		for _, i := range m.bySpace[sp] {
@@ -46,13 +45,17 @@ func (s *state) refill(spaces []int32, t taste, rng *rand.Rand) {
 			}
 		}
 	}
-	if atFirst < 0 {
-		s.futures = true
-	}
+	s.futures = futures
 	for len(s.heap) > 0 {
 		c := s.pop()
 		if c.at != planted {
+			// The number comes from the mean harvest, the worth from the futures.
+			s.futures = false
 			n, worth, ok := s.batch(int(c.opt))
+			s.futures = futures
+			if ok && futures {
+				worth = s.weigh(int(c.opt), n)
+			}
 			if !ok || worth <= dust {
 				continue
 			}

@@ -29,7 +29,7 @@ type Progress struct {
 
 // tasks is how many independent searches share the work. It is fixed, so that
 // the number of workers changes nothing but the time.
-const tasks = 4
+const tasks = 2
 
 // Search finds a good plan. It stops when the work is done; a cancelled
 // context only makes it stop earlier, with the best plan so far and status
@@ -64,7 +64,6 @@ type found struct {
 }
 
 func (m *model) search(ctx context.Context, lim Limits) Plan {
-	p := m.p
 	if lim.Work <= 0 {
 		lim.Work = DefaultWork
 	}
@@ -111,7 +110,6 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 	if len(plan.Conflict) > 0 {
 		plan.Status = Infeasible
 	}
-	_ = p
 	return plan
 }
 
@@ -195,8 +193,9 @@ func (w *walk) screen() {
 }
 
 // meanShare is the part of a task's work spent on the mean harvest; the rest
-// goes to the mean over the futures.
-const meanShare = 0.6
+// goes to the mean over the futures. On invented gardens of 20 spaces a share
+// of 0.05 gave plans 1 to 2 % better than 0.6 at equal work.
+const meanShare = 0.05
 
 // task is one search from a greedy start: first on the mean harvest, then on
 // the mean over the futures.
@@ -224,7 +223,7 @@ func (w *walk) task(ctx context.Context, t int, lim Limits, tell func()) found {
 
 // slack is how far below the best plan the walk may go at first, as a share of
 // the plan's worth; it falls to none as the work is done.
-const slack = 0.01
+const slack = 0.005
 
 // dig makes rounds until the work is done; it says whether it was stopped.
 func (w *walk) dig(ctx context.Context, upTo int, tell func()) (stopped bool) {
