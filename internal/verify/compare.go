@@ -10,8 +10,7 @@ import (
 	"time"
 )
 
-// exact is the difference allowed where a case names no tolerance: rounding
-// of a decimal figure in the file, no more.
+// exact is what binary rounding may add to a difference, no more.
 const exact = 1e-9
 
 // isWarning reports whether an expected key is a remark and not a result.
@@ -191,7 +190,21 @@ func allowance(path []string, size float64, tol map[string]float64) float64 {
 			return v
 		}
 	}
-	return 0
+	return printed(size)
+}
+
+// printed is the rounding of a figure for which a case names no tolerance:
+// half a unit in its last printed place, three places at the least since
+// trailing zeros are not kept; a whole number is exact.
+func printed(size float64) float64 {
+	if size == math.Trunc(size) {
+		return 0
+	}
+	places := 0
+	if _, after, ok := strings.Cut(strconv.FormatFloat(size, 'f', -1, 64), "."); ok {
+		places = len(after)
+	}
+	return 0.5 * math.Pow(10, -float64(max(places, 3)))
 }
 
 // wordsIn reports whether the words of name stand in key in the same order;

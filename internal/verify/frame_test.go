@@ -38,6 +38,20 @@ func TestCompareFindsPlantedFaults(t *testing.T) {
 	}
 }
 
+// A figure without a tolerance must agree to its printed places.
+func TestCompareWithoutTolerance(t *testing.T) {
+	for _, tt := range []struct {
+		got, want float64
+		misses    int
+	}{
+		{0.266666, 0.2667, 0}, {0.26664, 0.2667, 1}, {0.5006, 0.5, 1}, {21, 20, 1}, {20.0001, 20, 1},
+	} {
+		if got := compare([]string{"risk"}, tt.got, tt.want, map[string]float64{"day_of_year": 1}); len(got) != tt.misses {
+			t.Errorf("%v against %v: %d misses, want %d", tt.got, tt.want, len(got), tt.misses)
+		}
+	}
+}
+
 func TestUnansweredIsNotPassed(t *testing.T) {
 	half := func(c Case) (map[string]any, bool) { return map[string]any{"a": 1.0}, true }
 	c := Case{ID: "x", Expect: map[string]any{"a": 1.0, "b": 2.0}}

@@ -150,6 +150,7 @@ func fieldTrial(in *given) map[string]any {
 	}
 	return map[string]any{
 		"treatment_F":                   a.TreatmentF,
+		"lsd_5pct":                      a.LSD,
 		"treatment_p":                   a.TreatmentP,
 		"block_F":                       a.BlockF,
 		"error_mean_square":             a.ErrorMS,

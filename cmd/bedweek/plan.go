@@ -1,0 +1,121 @@
+package main
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"os"
+	"time"
+
+	"bedweek/internal/crop"
+	"bedweek/internal/reckon"
+)
+
+const helpPlan = `bedweek plan GARDEN [-weather FILE] [-from DATE] [-weeks N] [-work N | -seconds S] [-seed N] [-json]
+
+Print the season plan of a garden file: what to start where and when, what
+stays, what will be on the table, and how sure all this is.
+
+  bedweek plan demo/garden.yaml
+  bedweek plan demo/garden.yaml -from 2015-08-24 -json
+
+  -weather FILE  a daily record (CSV, GHCN .dly) or twelve monthly normals;
+                 without it the file named in the garden file is used
+  -from DATE     plan from this day (year-month-day); else the garden file's
+                 date, else today
+  -weeks N       how many weeks, 8 to 78 (60)
+  -work N        search moves; the same work gives the same plan anywhere
+  -seconds S     stop the search after S seconds; the plan then says so
+  -seed N        draws the futures and steers the search (1)
+  -json          print JSON
+
+Exit 0: a plan. 1: faults, or the musts cannot all be met. 2: wrong usage.
+`
+
+func runPlan(ctx context.Context, w *world, args []string) int {
+	fs := flags("plan")
+	file := fs.String("weather", "", "")
+	from := fs.String("from", "", "")
+	weeks := fs.Int("weeks", reckon.DefaultWeeks, "")
+	work := fs.Int("work", reckon.DefaultWork, "")
+	seconds := fs.Float64("seconds", 0, "")
+	seed := fs.Uint64("seed", 1, "")
+	asJSON := fs.Bool("json", false, "")
+	names, code, done := parse(w, fs, helpPlan, args)
+	if done {
+		return code
+	}
+	switch {
+	case len(names) != 1:
+		return wrong(w, "plan", "name one garden file")
+	case *weeks < reckon.MinWeeks || *weeks > reckon.MaxWeeks:
+		return wrong(w, "plan", "-weeks %d: want %d to %d", *weeks, reckon.MinWeeks, reckon.MaxWeeks)
+	case *work < 0 || *work > 1_000_000_000:
+		return wrong(w, "plan", "-work %d: want 0 to a thousand million", *work)
+	case *seconds < 0 || *seconds > 86400:
+		return wrong(w, "plan", "-seconds %g: want 0 to 86400", *seconds)
+	}
+	in, code := loadInputs(w, "plan", names[0], *file, *from)
+	if in == nil {
+		return code
+	}
+	in.Weeks, in.Work, in.Seed = *weeks, *work, *seed
+	in.Progress = progress(w)
+	ground, err := reckon.NewGround(in)
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
+		return exitNo
+	}
+	if *seconds > 0 {
+		in.Work = 1_000_000_000
+		var cancel context.CancelFunc
+		ctx, cancel = context.WithTimeout(ctx, time.Duration(*seconds*float64(time.Second)))
+		defer cancel()
+	}
+	r, err := reckon.Reckon(ctx, in, ground)
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
+		return exitNo
+	}
+	if *asJSON {
+		enc := json.NewEncoder(w.out)
+		enc.SetIndent("", " ")
+		if err := enc.Encode(r.JSON()); err != nil {
+			fmt.Fprintf(w.err, "bedweek plan: writing: %v\n", err)
+			return exitNo
+		}
+	} else {
+		printDay(w.out, r.Day)
+	}
+	if r.Infeasible() {
+		return exitNo
+	}
+	return exitDone
+}
+
+// loadInputs reads garden, weather and book; nil with an exit code on faults.
+func loadInputs(w *world, cmd, path, weatherPath, from string) (*reckon.Inputs, int) {
+	text, err := os.ReadFile(path)
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek %s: reading the garden: %v\n", cmd, err)
+		return nil, exitUsage
+	}
+	book, err := crop.Load()
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek %s: %v\n", cmd, err)
+		return nil, exitNo
+	}
+	g, ok := readGarden(w, path, text, book)
+	if !ok {
+		return nil, exitNo
+	}
+	date, err := planDate(w, from, g)
+	if err != nil {
+		return nil, wrong(w, cmd, "-from: %v", err)
+	}
+	c, code := weatherFor(w, cmd, weatherPath, path, g)
+	if code != exitDone {
+		return nil, code
+	}
+	return inputs(w, g, book, c, date), exitDone
+}

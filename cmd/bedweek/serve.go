@@ -1,0 +1,195 @@
+package main
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"net"
+	"net/http"
+	"os"
+	"path/filepath"
+	"strings"
+	"time"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
+	"bedweek/internal/web"
+)
+
+const helpServe = `bedweek serve [-garden FILE] [-weather FILE] [-date DATE] [-port N] [DATA]
+
+Keep a garden in a data folder and serve its pages on this machine only. The
+first call needs -garden; from then on the folder holds the garden's text and
+everything noted. DATA is bedweek-data in your home folder unless given.
+
+  bedweek serve -garden my-garden.yaml my-data
+
+  -garden FILE   seed a new data folder, or take over an edited file
+  -weather FILE  a daily record or monthly normals; else the one the garden
+                 file names
+  -date DATE     answer for this day instead of today
+  -port N        the port on loopback (8750)
+
+Exit 0: stopped. 1: faults, or the folder cannot be used. 2: wrong usage.
+`
+
+func runServe(ctx context.Context, w *world, args []string) int {
+	fs := flags("serve")
+	file := fs.String("garden", "", "")
+	weatherFile := fs.String("weather", "", "")
+	date := fs.String("date", "", "")
+	port := fs.Int("port", 8750, "")
+	names, code, done := parse(w, fs, helpServe, args)
+	if done {
+		return code
+	}
+	if len(names) > 1 {
+		return wrong(w, "serve", "name one data folder")
+	}
+	if *port < 0 || *port > 65535 {
+		return wrong(w, "serve", "-port %d: want 0 to 65535", *port)
+	}
+	dir, err := dataFolder(names)
+	if err != nil {
+		return wrong(w, "serve", "%v", err)
+	}
+	book, err := crop.Load()
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return exitNo
+	}
+	// Read what was given before the folder is touched, so that a faulty
+	// file writes nothing.
+	var fresh []byte
+	if *file != "" {
+		if fresh, err = os.ReadFile(*file); err != nil {
+			fmt.Fprintf(w.err, "bedweek serve: reading the garden: %v\n", err)
+			return exitUsage
+		}
+		if _, ok := readGarden(w, *file, fresh, book); !ok {
+			return exitNo
+		}
+	} else if _, err := os.Stat(dir); err != nil {
+		return wrong(w, "serve", "%s is not there yet. Give -garden FILE to begin it", dir)
+	}
+	led, err := ledger.Open(dir, ledger.Options{Now: w.now})
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return exitNo
+	}
+	defer led.Close()
+	for _, n := range led.Notes() {
+		fmt.Fprintln(w.err, n)
+	}
+	today := cal.FromTime(w.now())
+	g, base, code := gardenOf(ctx, w, led, book, *file, fresh, today)
+	if g == nil {
+		return code
+	}
+	day, err := planDate(w, *date, &garden.Garden{From: today})
+	if err != nil {
+		return wrong(w, "serve", "-date: %v", err)
+	}
+	c, code := weatherFor(w, "serve", *weatherFile, base, g)
+	if code != exitDone {
+		return code
+	}
+	in := inputs(w, g, book, c, day)
+	in.Progress = progress(w)
+	d, err := newDesk(ctx, led, *in, w.now)
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return exitNo
+	}
+	defer d.behind.Wait()
+	return listen(ctx, w, d, *port, false)
+}
+
+// dataFolder is the folder named, or the usual one.
+func dataFolder(names []string) (string, error) {
+	if len(names) == 1 {
+		return names[0], nil
+	}
+	home, err := os.UserHomeDir()
+	if err != nil {
+		return "", fmt.Errorf("no home folder is known; name a data folder: %w", err)
+	}
+	return filepath.Join(home, "bedweek-data"), nil
+}
+
+// gardenOf returns the garden the ledger holds, taking over fresh text first.
+// base is the path beside which its weather file lies.
+func gardenOf(ctx context.Context, w *world, led *ledger.Ledger, book *crop.Book, file string, fresh []byte, today cal.Day) (*garden.Garden, string, int) {
+	state, err := led.State(ctx)
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return nil, "", exitNo
+	}
+	base := file
+	if base == "" {
+		base = filepath.Join(led.Dir(), "garden.yaml")
+	}
+	text := state.GardenText
+	if fresh != nil && string(fresh) != text {
+		sum := sha256.Sum256(fresh)
+		e, err := ledger.NewEvent("home", today, ledger.GardenSet, ledger.Garden{Text: string(fresh), SHA256: hex.EncodeToString(sum[:])})
+		if err == nil {
+			_, err = led.Append(ctx, e)
+		}
+		if err != nil {
+			fmt.Fprintf(w.err, "bedweek serve: keeping the garden: %v\n", err)
+			return nil, "", exitNo
+		}
+		text = string(fresh)
+	}
+	if text == "" {
+		return nil, "", wrong(w, "serve", "%s holds no garden yet. Give -garden FILE", led.Dir())
+	}
+	g, ok := readGarden(w, "garden in "+led.Dir(), []byte(text), book)
+	if !ok {
+		return nil, "", exitNo
+	}
+	return g, base, exitDone
+}
+
+// listen serves the pages on loopback until ctx ends.
+func listen(ctx context.Context, w *world, d *desk, port int, demo bool) int {
+	h, err := web.New(d.options(nil, demo))
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek: making the pages: %v\n", err)
+		return exitNo
+	}
+	l, err := net.Listen("tcp", fmt.Sprintf("127.0.0.1:%d", port))
+	if err != nil && port != 0 && strings.Contains(err.Error(), "in use") {
+		fmt.Fprintf(w.err, "Port %d is taken; using a free one.\n", port)
+		l, err = net.Listen("tcp", "127.0.0.1:0")
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek: opening the port: %v\n", err)
+		return exitNo
+	}
+	fmt.Fprintf(w.out, "The pages are at http://%s/ (this machine only). Stop with Ctrl-C.\n", l.Addr())
+	srv := &http.Server{Handler: h, ReadHeaderTimeout: 10 * time.Second, IdleTimeout: 2 * time.Minute}
+	stopped := make(chan error, 1)
+	go func() { stopped <- srv.Serve(l) }()
+	select {
+	case err = <-stopped:
+	case <-d.led.Failed():
+		fmt.Fprintf(w.err, "bedweek: %v\n", d.led.Stopped())
+		srv.Close()
+		return exitNo
+	case <-ctx.Done():
+		end, cancel := context.WithTimeout(context.Background(), 5*time.Second)
+		defer cancel()
+		err = srv.Shutdown(end)
+	}
+	if err != nil && !errors.Is(err, http.ErrServerClosed) {
+		fmt.Fprintf(w.err, "bedweek: serving: %v\n", err)
+		return exitNo
+	}
+	return exitDone
+}

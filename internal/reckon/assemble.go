@@ -1,0 +1,250 @@
+package reckon
+
+import (
+	"context"
+	"fmt"
+	"sort"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/garden"
+)
+
+// day assembles everything the faces draw.
+func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
+	in := r.in
+	d := &Day{
+		Garden: in.Garden.Name, Date: in.Date, Demo: in.Demo, Place: place(in.Garden.Place),
+		Weather: r.Place.Set.Words,
+	}
+	for w := range in.Weeks {
+		d.WeekOf = append(d.WeekOf, r.Problem.Start+cal.Day(7*w))
+	}
+	d.Notes = r.notes()
+	d.Keeps = r.keeps(ctx)
+	d.Today = r.today()
+	d.Table = r.table(d.WeekOf)
+	d.Plan = r.says(seconds)
+	for i, sp := range in.Garden.Spaces {
+		if sp.Kind == garden.LampShelf || sp.Kind == garden.Bench {
+			d.Shelf = append(d.Shelf, r.trays(i)...)
+		}
+		d.Spaces = append(d.Spaces, r.spaceDay(i, d))
+	}
+	d.Shelf = append(d.Shelf, r.shelfLines()...)
+	for _, c := range in.Book.Crops {
+		d.Crops = append(d.Crops, Choice{string(c.ID), c.Name})
+	}
+	sort.SliceStable(d.Crops, func(a, b int) bool { return d.Crops[a].Name < d.Crops[b].Name })
+	return d
+}
+
+// notes are said first: what was filled, what is guessed.
+func (r *Result) notes() []string {
+	var out []string
+	if r.in.Record != nil {
+		for _, g := range r.in.Record.Gaps {
+			out = append(out, sentence(fmt.Sprintf("weather: %s missing from %s to %s, filled with %s", g.Quantity, g.From.Long(), g.To.Long(), g.Filled)))
+		}
+	}
+	if r.in.State != nil {
+		out = append(out, r.in.State.Differences...)
+	}
+	for _, c := range r.Plan.Conflict {
+		out = append(out, sentence(c))
+	}
+	return out
+}
+
+// trays are the pots that stand on a shelf or bench today.
+func (r *Result) trays(space int) []Line {
+	var out []Line
+	for _, s := range whatStands(r.in) {
+		if s.space != space {
+			continue
+		}
+		l := Line{ID: s.id, Space: string(r.in.Garden.Spaces[space].ID), Crop: s.crop.Name, CropID: string(s.crop.ID),
+			Variety: s.variety, Plants: s.count, Standing: true, OnShelf: s.since.Likely, OfTwenty: -1}
+		if len(s.oneOf) > 0 {
+			l.Variety = "one of " + list(s.oneOf)
+		}
+		out = append(out, l)
+	}
+	return out
+}
+
+// shelfLines are the raised starts of the plan, from their day on the shelf.
+func (r *Result) shelfLines() []Line {
+	var out []Line
+	for k := range r.Plan.Plantings {
+		if l := r.plantedLine(k); l.OnShelf != 0 {
+			out = append(out, l)
+		}
+	}
+	sort.SliceStable(out, func(a, b int) bool {
+		if out[a].OnShelf != out[b].OnShelf {
+			return out[a].OnShelf < out[b].OnShelf
+		}
+		return out[a].ID < out[b].ID
+	})
+	return out
+}
+
+// spaceDay says what one space is, does now and does next.
+func (r *Result) spaceDay(i int, d *Day) SpaceDay {
+	sp := r.in.Garden.Spaces[i]
+	out := SpaceDay{
+		ID: string(sp.ID), Name: spaceName(sp), Kind: string(sp.Kind), Size: size(sp), Water: waterWords(sp.Water),
+		SunH: r.Place.Lights[i].SunH, DLI: r.Place.Lights[i].DLI,
+	}
+	for _, b := range r.in.Garden.Batches {
+		if b.ID == sp.Medium {
+			out.Medium = b.Kind
+			if b.Since > 0 {
+				out.Medium += fmt.Sprintf(", filled %d", b.Since)
+			}
+		}
+	}
+	if !sp.Grows() {
+		out.Now, out.Next, out.Answer = r.shelfWords(i)
+		return out
+	}
+	out.Lines = r.spaceLines(string(sp.ID))
+	out.Now, out.Next = r.nowNext(out.Lines)
+	out.IdleWeeks = r.idle(i)
+	out.Answer = r.mainAnswer(out, d)
+	return out
+}
+
+func waterWords(w string) string {
+	switch w {
+	case "can":
+		return "watered by can"
+	case "drip":
+		return "drip line"
+	case "reservoir":
+		return "reservoir below"
+	case "rain":
+		return "rain only"
+	}
+	return w
+}
+
+// nowNext says in one sentence each what the space does now and next.
+func (r *Result) nowNext(lines []Line) (now, next string) {
+	var here []string
+	for _, l := range lines {
+		if !l.Standing {
+			continue
+		}
+		s := l.Crop
+		if l.Variety != "" {
+			s += " (" + l.Variety + ")"
+		}
+		if l.Plants > 0 {
+			s += ", " + plants(l.Plants)
+		}
+		if !l.Out.None() {
+			s += ", until " + l.Out.String()
+		}
+		here = append(here, s)
+	}
+	if len(here) == 0 {
+		now = "Nothing stands here."
+	} else {
+		now = sentence(list(here))
+	}
+	for _, l := range lines {
+		if l.Standing {
+			continue
+		}
+		verb := "sown or planted"
+		if l.OnShelf != 0 {
+			verb = "set out"
+		}
+		return now, sentence(fmt.Sprintf("next: %s, %s, %s %s; %s", l.Crop, plants(l.Plants), verb, week(l.In.Likely), chance(l.OfTwenty)))
+	}
+	return now, "Nothing new is planned here yet."
+}
+
+// idle counts the plan weeks in which nothing holds ground in a space.
+func (r *Result) idle(space int) int {
+	m := r.model
+	n := 0
+	for w := range m.p.Weeks {
+		busy := false
+		for i, st := range m.p.Stays {
+			busy = busy || m.spaces[st.Space] == space && w <= r.Plan.Pull[i]
+		}
+		for _, pl := range r.Plan.Plantings {
+			o := m.p.Options[pl.Option]
+			busy = busy || m.spaces[o.Space] == space && o.Week <= w && w <= o.End
+		}
+		if !busy {
+			n++
+		}
+	}
+	return n
+}
+
+// mainAnswer is the space's most pressing decision: a task, a keep, or what
+// comes next.
+func (r *Result) mainAnswer(s SpaceDay, d *Day) Answer {
+	for _, t := range d.Today {
+		if t.Space == s.ID && t.Verb != "look" {
+			return t.Answer
+		}
+	}
+	for _, k := range d.Keeps {
+		if k.Space == s.ID {
+			return k.Answer
+		}
+	}
+	for _, l := range s.Lines {
+		if !l.Standing {
+			return Answer{Verdict: "Nothing to do here this week.", Reason: s.Next, Sure: chance(l.OfTwenty), OfTwenty: l.OfTwenty,
+				Look: "Is the space really as described?", Change: "What you note here changes it at once."}
+		}
+	}
+	return Answer{Verdict: "Nothing to do here this week.", Reason: s.Now, Sure: "nothing is at stake", OfTwenty: -1,
+		Look: "Is the space really as described?", Change: "What you note here changes it at once."}
+}
+
+// shelfWords says what stands on a shelf or bench.
+func (r *Result) shelfWords(i int) (now, next string, a Answer) {
+	n := 0
+	var names []string
+	for _, l := range r.trays(i) {
+		n += l.Plants
+		names = append(names, fmt.Sprintf("%s (%d)", l.Crop, l.Plants))
+	}
+	now = "Nothing stands here."
+	if n > 0 {
+		now = sentence(list(names))
+	}
+	next = "No sowing is planned here yet."
+	for _, l := range r.shelfLines() {
+		if l.OnShelf >= r.in.Date.Monday() {
+			next = sentence(fmt.Sprintf("next: sow %s, %s, %s", l.Crop, plants(l.Plants), week(l.OnShelf)))
+			break
+		}
+	}
+	a = Answer{Verdict: "Look at the trays.", Reason: next, Sure: "common practice", OfTwenty: -1,
+		Look: "Lift a pot: are roots at the holes?", Change: "Roots at the holes: pot on or set out sooner."}
+	return now, next, a
+}
+
+// says is the plan's own account.
+func (r *Result) says(seconds map[string]float64) PlanSays {
+	v := r.Verdict
+	p := PlanSays{
+		Status: r.Plan.Status.String(), Value: r.Plan.Value, Nothing: r.Plan.Nothing,
+		Mean: mean(v.PerFuture), Low: quantile(v.PerFuture, 0.1), High: quantile(v.PerFuture, 0.9),
+		Seed: r.in.Seed, Work: r.Plan.Work, Options: len(r.Problem.Options), Seconds: seconds,
+	}
+	p.Words = fmt.Sprintf("Weighed %d possible plantings in %d spaces over %d weeks and 20 futures. "+
+		"The plan is worth %.0f meals more than leaving everything as it stands. "+
+		"In the leanest two of twenty futures all of it is worth under %.0f meals, in the best two over %.0f. "+
+		"How much better another plan could be is not known yet: no bound is proved.",
+		p.Options, len(r.Problem.Spaces), r.Problem.Weeks, p.Value-p.Nothing, p.Low, p.High)
+	return p
+}

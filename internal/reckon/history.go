@@ -1,0 +1,146 @@
+package reckon
+
+import (
+	"fmt"
+	"strings"
+
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
+)
+
+// FromFile gives the garden file's standing plantings to the ledger's replay.
+func FromFile(g *garden.Garden) []ledger.Planting {
+	var out []ledger.Planting
+	for _, sp := range g.Spaces {
+		for _, s := range sp.Standing {
+			p := ledger.Planting{ID: s.ID, Crop: string(s.Crop), Variety: s.Variety, OneOf: s.OneOf,
+				Space: string(sp.ID), Count: s.Count, Looks: s.Looks, FromFile: true}
+			if s.SetOut {
+				p.SetOut = s.Since.Likely
+			} else {
+				p.Sown = s.Since.Likely
+			}
+			out = append(out, p)
+		}
+	}
+	return out
+}
+
+// Told is a sentence about a space's past.
+type Told struct {
+	Space string
+	Note  Note
+}
+
+// TellEvents turns ledger entries into sentences, oldest first.
+func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told {
+	back := ledger.TakenBack(events)
+	where := map[string]string{} // planting to space
+	what := map[string]string{}  // planting to words
+	for _, p := range FromFile(g) {
+		where[p.ID], what[p.ID] = p.Space, cropWords(book, p.Crop, p.Variety)
+	}
+	var out []Told
+	for _, e := range events {
+		body, err := ledger.Decode(e)
+		if err != nil {
+			continue
+		}
+		t := Told{Note: Note{ID: e.ID, Happened: e.Happened, Written: e.Written.UTC().Format("2 January 2006 15:04 UTC"),
+			Kind: string(e.Kind), Voided: back[e.ID]}}
+		switch b := body.(type) {
+		case ledger.Started:
+			id := e.ID
+			if b.Planting != "" && e.Kind == ledger.PutOut {
+				id = b.Planting
+			}
+			words := cropWords(book, b.Crop, b.Variety)
+			where[id], what[id], t.Space = b.Space, words, b.Space
+			t.Note.Words = sentence(fmt.Sprintf("%s %s, %s", verbOf(e.Kind), words, plants(b.Count))) + withNote(b.Note)
+		case ledger.Amount:
+			t.Space = where[b.Planting]
+			amount := b.Measure
+			if b.Kg > 0 {
+				amount = fmt.Sprintf("%.2f kg", b.Kg)
+			}
+			t.Note.Words = sentence("picked "+joinWords(what[b.Planting], amount)) + withNote(b.Note)
+		case ledger.Ended:
+			t.Space = where[b.Planting]
+			s := verbOf(e.Kind) + " " + what[b.Planting]
+			if b.Count > 0 {
+				s += ", " + plants(b.Count)
+			}
+			if b.Cause != "" {
+				s += ": " + b.Cause
+			}
+			t.Note.Words = sentence(s) + withNote(b.Note)
+		case ledger.Count:
+			t.Space = where[b.Planting]
+			t.Note.Words = sentence(fmt.Sprintf("counted %s: %d", what[b.Planting], b.Count)) + withNote(b.Note)
+		case ledger.Look:
+			t.Space = b.Space
+			if b.Planting != "" {
+				t.Space = where[b.Planting]
+			}
+			t.Note.Words = sentence(fmt.Sprintf("looked at %s: %s", orHere(what[b.Planting]), b.Looks)) + withNote(b.Note)
+		default:
+			continue
+		}
+		if t.Space != "" {
+			out = append(out, t)
+		}
+	}
+	return out
+}
+
+func verbOf(k ledger.Kind) string { return string(k) }
+
+func orHere(s string) string {
+	if s == "" {
+		return "this space"
+	}
+	return s
+}
+
+func joinWords(parts ...string) string {
+	var out []string
+	for _, p := range parts {
+		if p != "" {
+			out = append(out, p)
+		}
+	}
+	return strings.Join(out, ", ")
+}
+
+func withNote(s string) string {
+	if s == "" {
+		return ""
+	}
+	return " " + sentence(s)
+}
+
+func cropWords(book *crop.Book, id, variety string) string {
+	name := id
+	if c, ok := book.Crop(crop.ID(id)); ok {
+		name = c.Name
+	}
+	if variety != "" {
+		name += " (" + variety + ")"
+	}
+	return name
+}
+
+// Tell puts the ledger's sentences on their spaces, newest first.
+func (d *Day) Tell(told []Told) {
+	for i := range d.Spaces {
+		d.Spaces[i].History = nil
+	}
+	for k := len(told) - 1; k >= 0; k-- {
+		for i := range d.Spaces {
+			if d.Spaces[i].ID == told[k].Space {
+				d.Spaces[i].History = append(d.Spaces[i].History, told[k].Note)
+			}
+		}
+	}
+}

@@ -1,0 +1,65 @@
+package reckon
+
+import (
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
+	"bedweek/internal/weather"
+)
+
+// Inputs are everything a Day is reckoned from. One of Record and Normals is
+// given.
+type Inputs struct {
+	Garden  *garden.Garden
+	Book    *crop.Book
+	Record  *weather.Record
+	Normals *weather.Normals
+	Date    cal.Day
+	Weeks   int    // of the plan, 8 to 78
+	Futures int    // 20 unless a test asks for fewer
+	Seed    uint64 // of the futures, the worlds and the search
+	Work    int    // of the search, as season.Limits counts it; more is better and slower
+	Workers int    // processors used; the answer does not depend on it
+	Demo    bool   // an invented scenario: every page says so
+	// State is the replayed ledger; nil = only what the garden file says.
+	State *ledger.State
+	// Progress hears what is being done, in words; may be nil.
+	Progress func(string)
+	// Clock gives seconds for the phase timings; nil = no timings. It never
+	// decides anything.
+	Clock func() float64
+}
+
+// Lawful spans of a plan, in weeks.
+const (
+	MinWeeks     = 8
+	MaxWeeks     = 78
+	DefaultWeeks = 60
+	DefaultWork  = 12_000_000
+	// pastDays is how far back the futures' shared past reaches, so that what
+	// stands can be grown from its start: eighteen months covers a biennial
+	// sown the spring before last.
+	pastDays = 550
+	// afterWeeks is how far growth is followed beyond the plan's end, so that
+	// what is still coming then can be counted.
+	afterWeeks = 26
+)
+
+func (in *Inputs) site() weather.Site {
+	p := in.Garden.Place
+	return weather.Site{LatDeg: p.LatDeg, LonDeg: p.LonDeg, ElevM: p.Elev.M}
+}
+
+func (in *Inputs) say(words string) {
+	if in.Progress != nil {
+		in.Progress(words)
+	}
+}
+
+func (in *Inputs) now() float64 {
+	if in.Clock == nil {
+		return 0
+	}
+	return in.Clock()
+}

@@ -1,0 +1,132 @@
+package reckon
+
+import (
+	"bedweek/internal/cal"
+	"bedweek/internal/season"
+)
+
+// PlanJSON is the plan as contracts promise it; absent figures are null.
+type PlanJSON struct {
+	Status    string             `json:"status"`
+	From      cal.Day            `json:"from"`
+	Value     float64            `json:"value"`
+	Nothing   float64            `json:"nothing"`
+	Bound     *float64           `json:"bound"` // null: none is proved yet
+	Gap       *float64           `json:"gap"`   // null: none is proved yet
+	Futures   FuturesJSON        `json:"futures"`
+	Seed      uint64             `json:"seed"`
+	Work      int                `json:"work"`
+	Seconds   map[string]float64 `json:"seconds"`
+	Options   int                `json:"options"`
+	Weather   string             `json:"weather"`
+	Conflict  []string           `json:"conflict"`
+	Plantings []PlantingJSON     `json:"plantings"`
+	Stays     []StayJSON         `json:"stays"`
+	Table     []TableJSON        `json:"table"`
+	Prices    []any              `json:"prices"` // empty: no prices are made yet
+}
+
+// FuturesJSON is the worth over the twenty futures, in meals.
+type FuturesJSON struct {
+	N     int       `json:"n"`
+	Mean  float64   `json:"mean"`
+	Low   float64   `json:"low"`
+	High  float64   `json:"high"`
+	Bound *float64  `json:"bound"`
+	All   []float64 `json:"all"`
+}
+
+// PlantingJSON is one chosen planting.
+type PlantingJSON struct {
+	ID        string     `json:"id"`
+	Space     string     `json:"space"`
+	Crop      string     `json:"crop"`
+	Variety   string     `json:"variety"`
+	Way       string     `json:"way"`
+	Plants    int        `json:"plants"`
+	AreaM2    float64    `json:"area_m2"`
+	Tall      bool       `json:"tall"`
+	Start     cal.Window `json:"start"`
+	SetOut    cal.Window `json:"set_out"`
+	FirstPick cal.Window `json:"first_pick"`
+	LastPick  cal.Window `json:"last_pick"`
+	Ends      cal.Window `json:"ends"`
+	OfTwenty  int        `json:"success_of_20"`
+	Reasons   []string   `json:"reasons"`
+}
+
+// StayJSON is one planting already in the ground.
+type StayJSON struct {
+	ID     string       `json:"id"`
+	Space  string       `json:"space"`
+	Crop   string       `json:"crop"`
+	Plants int          `json:"plants"`
+	Pull   cal.Day      `json:"pull"`
+	End    cal.Day      `json:"natural_end"`
+	Curve  []ChoiceJSON `json:"choices"`
+}
+
+// ChoiceJSON is the worth of pulling on a day against the best day, meals.
+type ChoiceJSON struct {
+	Pull  cal.Day `json:"pull"`
+	Worth float64 `json:"worth"`
+	Meals float64 `json:"meals_until_then"`
+}
+
+// TableJSON is one food in one week.
+type TableJSON struct {
+	Week     cal.Day `json:"week"`
+	Food     string  `json:"food"`
+	Wanted   float64 `json:"wanted"`
+	Expected float64 `json:"expected"`
+	Low      float64 `json:"low"`
+	High     float64 `json:"high"`
+}
+
+// Infeasible reports whether the musts cannot all be met.
+func (r *Result) Infeasible() bool { return r.Plan.Status == season.Infeasible }
+
+// JSON returns the plan in the promised form.
+func (r *Result) JSON() PlanJSON {
+	d := r.Day
+	j := PlanJSON{
+		Status: d.Plan.Status, From: d.Date, Value: d.Plan.Value, Nothing: d.Plan.Nothing, Seed: d.Plan.Seed,
+		Work: d.Plan.Work, Seconds: d.Plan.Seconds, Options: d.Plan.Options, Weather: d.Weather,
+		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
+		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []any{},
+	}
+	for k, pl := range r.Plan.Plantings {
+		l := r.plantedLine(k)
+		o := r.Problem.Options[pl.Option]
+		e := r.model.entries[r.model.entry[pl.Option]]
+		p := PlantingJSON{ID: l.ID, Space: l.Space, Crop: l.CropID, Variety: l.Variety, Way: string(e.Way), Plants: l.Plants,
+			Start: l.In, FirstPick: l.First, LastPick: l.Last, Ends: l.Out, OfTwenty: l.OfTwenty, Reasons: l.Reasons,
+			AreaM2: float64(l.Plants) * fullFootprint(e.Growth), Tall: o.TallFrom >= 0}
+		if l.OnShelf != 0 {
+			p.SetOut = l.In
+			p.Start = cal.Window{Early: l.OnShelf, Likely: l.OnShelf, Late: l.OnShelf}
+		}
+		j.Plantings = append(j.Plantings, p)
+	}
+	for i, s := range r.model.stays {
+		st := r.Problem.Stays[i]
+		q := StayJSON{ID: s.id, Space: r.Problem.Spaces[st.Space].ID, Crop: string(s.crop.ID), Plants: s.count,
+			Pull: r.Problem.Start + cal.Day(7*r.Plan.Pull[i]+6), End: r.Problem.Start + cal.Day(7*st.End+6), Curve: []ChoiceJSON{}}
+		for _, k := range d.Keeps {
+			if k.Planting != s.id {
+				continue
+			}
+			for _, c := range k.Choices {
+				q.Curve = append(q.Curve, ChoiceJSON{c.Pull, c.Worth, c.MealsLikely})
+			}
+		}
+		j.Stays = append(j.Stays, q)
+	}
+	for w, week := range d.WeekOf {
+		for _, f := range d.Table {
+			x := f.Weeks[w]
+			j.Table = append(j.Table, TableJSON{week, f.Food, x.Wanted, x.Expected, x.Low, x.High})
+		}
+	}
+	return j
+}

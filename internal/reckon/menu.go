@@ -1,0 +1,253 @@
+package reckon
+
+import (
+	"math"
+	"slices"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/stand"
+)
+
+// Entry is one thing that could be started: a crop in a class of spaces, by a
+// way, in a plan week, with what comes of it in every future.
+type Entry struct {
+	Crop   *crop.Crop
+	Class  int // index of the space that stands for its class
+	Way    crop.Way
+	Week   int
+	Day    cal.Day
+	Growth stand.Growth
+}
+
+// Least successes of twenty for a start to be offered at all. Growers accept
+// more loss with autumn and cool crops than with tender ones in spring
+// (growth.md's finding on counts; the plan still pays for each failure).
+const (
+	leastCool   = 12
+	leastTender = 15
+)
+
+// nearWeeks is how far ahead every week is offered as a start; beyond, every
+// second week is near enough, since next week's plan looks again.
+const nearWeeks = 14
+
+// startWeeks returns the weeks offered as starts.
+func startWeeks(weeks int) []int {
+	var out []int
+	for w := range weeks - 2 {
+		if w < nearWeeks || w%2 == 0 {
+			out = append(out, w)
+		}
+	}
+	return out
+}
+
+// Menu grows every crop in every class of spaces from every start week.
+func Menu(in *Inputs, p *Place) []Entry {
+	crops := offered(in)
+	type job struct {
+		class int
+		crop  *crop.Crop
+	}
+	var jobs []job
+	for i, sp := range in.Garden.Spaces {
+		if !sp.Grows() || p.Class[i] != i {
+			continue
+		}
+		for _, c := range crops {
+			if classFits(in, p, i, c) {
+				jobs = append(jobs, job{i, c})
+			}
+		}
+	}
+	airs := make([]*stand.Air, len(p.Envs))
+	each(len(p.Envs), in.Workers, func(i int) {
+		if p.Class[i] == i && in.Garden.Spaces[i].Grows() {
+			airs[i] = stand.NewAir(p.Envs[i])
+		}
+	})
+	worlds := map[crop.ID][]stand.World{}
+	for _, c := range crops {
+		worlds[c.ID] = stand.Worlds(c, in.Futures, in.Seed)
+	}
+	results := make([][]Entry, len(jobs))
+	each(len(jobs), in.Workers, func(k int) {
+		j := jobs[k]
+		results[k] = grown(in, airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID])
+	})
+	var out []Entry
+	for _, r := range results {
+		out = append(out, r...)
+	}
+	return out
+}
+
+// grown runs one crop in one class of spaces from all start weeks.
+func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World) []Entry {
+	t := air.Table(c, worlds)
+	least := leastCool
+	if c.Warm {
+		least = leastTender
+	}
+	least = least * in.Futures / 20
+	var out []Entry
+	for _, w := range startWeeks(in.Weeks) {
+		day := start + cal.Day(7*w)
+		if day < in.Date {
+			day = in.Date
+		}
+		for _, way := range c.Ways {
+			g := t.Grow(way, day)
+			if g.Success < max(least, 1) {
+				continue
+			}
+			out = append(out, Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: g})
+		}
+	}
+	return out
+}
+
+// offered returns the crops worth growing here: those that serve a want, a
+// must or the bees, and are not refused everywhere.
+func offered(in *Inputs) []*crop.Crop {
+	var out []*crop.Crop
+	for _, c := range in.Book.Crops {
+		if never(in.Garden, garden.CropID(c.ID), "") {
+			continue
+		}
+		if len(foodsOf(in.Garden, c)) > 0 || isMust(in.Garden, garden.CropID(c.ID)) || c.Harvest == crop.Bloom {
+			out = append(out, c)
+		}
+	}
+	return out
+}
+
+func never(g *garden.Garden, id garden.CropID, space garden.SpaceID) bool {
+	for _, n := range g.Nevers {
+		if n.Crop == id && (n.Space == "" || n.Space == space) {
+			return true
+		}
+	}
+	return false
+}
+
+func isMust(g *garden.Garden, id garden.CropID) bool {
+	for _, m := range g.Musts {
+		if m.Crop == id {
+			return true
+		}
+	}
+	return false
+}
+
+// wantedFoods lists the foods wanted, each once, in the order of the file.
+func wantedFoods(g *garden.Garden) []garden.FoodID {
+	var out []garden.FoodID
+	for _, w := range g.Wants {
+		if !slices.Contains(out, w.Food) {
+			out = append(out, w.Food)
+		}
+	}
+	return out
+}
+
+// foodsOf returns the places, in wantedFoods, of the foods a crop serves: a
+// want that names the crop first, then the crop's own foods in their order. A
+// want that names its crops takes no others.
+func foodsOf(g *garden.Garden, c *crop.Crop) []int {
+	foods := wantedFoods(g)
+	named := map[garden.FoodID]bool{} // wants with a list of their own
+	var out []int
+	for i, f := range foods {
+		for _, w := range g.Wants {
+			if w.Food != f || len(w.Crops) == 0 {
+				continue
+			}
+			named[f] = true
+			if slices.Contains(w.Crops, garden.CropID(c.ID)) && !slices.Contains(out, i) {
+				out = append(out, i)
+			}
+		}
+	}
+	for _, own := range c.Foods {
+		if i := slices.Index(foods, garden.FoodID(own)); i >= 0 && !named[foods[i]] {
+			out = append(out, i)
+		}
+	}
+	return out
+}
+
+// classFits reports whether any space of the class can hold the crop.
+func classFits(in *Inputs, p *Place, class int, c *crop.Crop) bool {
+	for i, sp := range in.Garden.Spaces {
+		if p.Class[i] == class && spaceFits(in.Garden, sp, c) {
+			return true
+		}
+	}
+	return false
+}
+
+// tallM is the height from which a plant counts as tall, and shades.
+const tallM = 1.1
+
+// spaceFits reports whether a crop may stand in a space at all: depth, root
+// room for one plant, something to climb, no sprawler over a railing, no
+// closed net over what bees must set.
+func spaceFits(g *garden.Garden, sp garden.Space, c *crop.Crop) bool {
+	if !sp.Grows() || never(g, garden.CropID(c.ID), sp.ID) {
+		return false
+	}
+	least := c.MinDepthM.Low
+	if least == 0 {
+		least = c.MinDepthM.Value
+	}
+	if sp.Depth.M < least-0.01 || c.VolumeL.Low > sp.VolumeL()*1.05 {
+		return false
+	}
+	small := sp.Kind == garden.Railing || sp.Kind == garden.Hanging || sp.Kind == garden.Tier || sp.Kind == garden.PocketBag
+	if small && (c.HeightM.Value > 0.7 || c.Habit == "vine" || c.Habit == "climbing") {
+		return false
+	}
+	if c.HeightM.Value >= tallM && !sp.TallOK {
+		return false
+	}
+	if c.Support == "needed" && c.Habit == "climbing" && supportM(sp) == 0 {
+		return false
+	}
+	if c.BeeSet {
+		for _, cv := range sp.Covers {
+			if cv.Always && cv.Kind == "insect net" {
+				return false
+			}
+		}
+	}
+	return true
+}
+
+func supportM(sp garden.Space) float64 {
+	sum := 0.0
+	for _, s := range sp.Supports {
+		sum += s.Length.M
+	}
+	return sum
+}
+
+// mostPlants returns how many plants of a crop a space can hold at full size.
+func mostPlants(sp garden.Space, c *crop.Crop, fullM2 float64) int {
+	n := float64(c.BatchMax)
+	if fullM2 > 0 {
+		n = math.Min(n, sp.AreaM2()/fullM2+1e-6)
+	}
+	if v := c.VolumeL.Low; v > 0 {
+		n = math.Min(n, sp.VolumeL()/v+1e-6)
+	}
+	if c.Support == "needed" && c.Habit == "climbing" && c.SpacingM.Value > 0 {
+		n = math.Min(n, supportM(sp)/c.SpacingM.Value+1e-6)
+	}
+	if sp.Pockets > 0 {
+		n = math.Min(n, float64(sp.Pockets))
+	}
+	return int(n)
+}

@@ -1,0 +1,45 @@
+package reckon
+
+import (
+	"errors"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/stand"
+	"bedweek/internal/weather"
+)
+
+// windowFutures is how many years the edges of a window rest on: twenty random
+// ones move an edge by ten days (growth.md).
+const windowFutures = 60
+
+// OpenBedWindows works out the windows of crops in a plain open bed of 30 cm
+// good medium in full sun. The year behind the days means nothing.
+func OpenBedWindows(crops []*crop.Crop, rec *weather.Record, norm *weather.Normals, site weather.Site) ([]stand.Window, string, error) {
+	start := cal.Of(2018, 1, 1)
+	if rec != nil {
+		// After the record's end, so that all its years may be used.
+		start = cal.Of((rec.Start+cal.Day(len(rec.Days))).Year()+1, 1, 1)
+	}
+	set := weather.Make(rec, norm, site, start.Monday(), weather.Ask{Past: 30, Days: 3 * 366, N: windowFutures, Seed: 1})
+	if len(set.Futures) == 0 {
+		return nil, "", errors.New(set.Words)
+	}
+	env := OpenBed(site, start.Monday(), set.Futures)
+	out := make([][]stand.Window, len(crops))
+	each(len(crops), 0, func(i int) { out[i] = stand.Windows(crops[i], env, 5) })
+	var all []stand.Window
+	for _, w := range out {
+		all = append(all, w...)
+	}
+	return all, set.Words, nil
+}
+
+// OpenBed is the plain bed that published calendars speak of.
+func OpenBed(site weather.Site, start cal.Day, fs []weather.Future) *stand.Env {
+	e := &stand.Env{Site: site, Start: start, Weeks: 104, Futures: fs, DepthM: 0.3, VolumeL: 3000, AreaM2: 10, Net: 1}
+	for m := range e.Light {
+		e.Light[m], e.SunH[m] = 1, 12
+	}
+	return e
+}

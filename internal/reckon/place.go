@@ -1,0 +1,240 @@
+package reckon
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"runtime"
+	"sync"
+
+	"bedweek/internal/garden"
+	"bedweek/internal/shade"
+	"bedweek/internal/stand"
+	"bedweek/internal/weather"
+)
+
+// Place is the garden under its sky: light on each space and the air, warmth
+// and ground plants meet there. It does not change with the ledger.
+type Place struct {
+	Set    weather.Set
+	Lights []shade.Light // by space, in garden order
+	Envs   []*stand.Env  // by space; spaces that grow nothing too
+	Class  []int         // by space: index of the first space with the same env in all that matters
+}
+
+// trellisLight is the share of light a bare trellis or net on its frame lets
+// pass: common practice, no source; leaves on it are counted as tall crops.
+const trellisLight = 0.7
+
+// scene returns everything that takes light: the obstacles and the sides of
+// the spaces that stand above the ground.
+func scene(g *garden.Garden) *shade.Scene {
+	s := &shade.Scene{}
+	for _, o := range g.Obstacles {
+		s.Bodies = append(s.Bodies, body(o))
+	}
+	for _, sp := range g.Spaces {
+		for i, su := range sp.Supports {
+			if su.Height.M <= 0 || su.Length.M <= 0 {
+				continue
+			}
+			x, y := supportAt(sp, su.Side, g.Place.LatDeg)
+			s.Bodies = append(s.Bodies, shade.Sheet(fmt.Sprintf("%s support %d", sp.ID, i+1),
+				x, y, sp.TurnDeg, su.Length.M, sp.Rim.M, sp.Rim.M+su.Height.M, trellisLight))
+		}
+	}
+	return s
+}
+
+func body(o garden.Obstacle) shade.Body {
+	base, top := o.Base.M, o.Base.M+o.Height.M
+	switch o.Kind {
+	case "post":
+		return shade.Post(o.Name, o.X, o.Y, o.Round.M, base, top)
+	case "tree":
+		return shade.Tree(o.Name, o.X, o.Y, o.Round.M, top, base, o.LeafOn, o.LeafOff, o.LeafFrom, o.LeafTo)
+	case "roof":
+		return shade.Roof(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, o.Width.M, top)
+	case "wall":
+		return shade.Wall(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, base, top)
+	}
+	return shade.Box(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, o.Width.M, base, top)
+}
+
+// supportAt places a support's sheet along the side of the space named.
+func supportAt(sp garden.Space, side string, lat float64) (x, y float64) {
+	half := sp.Width.M / 2
+	if sp.Round.Known() {
+		half = sp.Round.M / 2
+	}
+	pole := 1.0
+	if lat < 0 {
+		pole = -1
+	}
+	switch side {
+	case "pole":
+		return sp.X, sp.Y + pole*half
+	case "equator":
+		return sp.X, sp.Y - pole*half
+	case "east":
+		return sp.X + half, sp.Y
+	case "west":
+		return sp.X - half, sp.Y
+	}
+	return sp.X, sp.Y
+}
+
+// patch is the planting surface, just above the rim so that a space's own
+// frame does not count as its shade.
+func patch(sp garden.Space) shade.Patch {
+	p := shade.Patch{Name: string(sp.ID), X: sp.X, Y: sp.Y, Z: sp.Rim.M + 0.05, TurnDeg: sp.TurnDeg,
+		Length: sp.Length.M, Width: sp.Width.M}
+	if sp.Round.Known() {
+		p.Length, p.Width, p.Round = sp.Round.M, sp.Round.M, true
+	}
+	return p
+}
+
+// NewPlace draws the futures and works out the light of every space.
+func NewPlace(in *Inputs) (*Place, error) {
+	site := in.site()
+	start := in.Date.Monday()
+	n := in.Futures
+	p := &Place{Set: weather.Make(in.Record, in.Normals, site, start, weather.Ask{
+		Past: pastDays, Days: (in.Weeks + afterWeeks) * 7, N: n, Seed: in.Seed,
+	})}
+	if len(p.Set.Futures) == 0 {
+		return nil, errors.New(p.Set.Words)
+	}
+	mean, ok := weather.MeanRad(in.Record, in.Normals, site)
+	if !ok {
+		return nil, errors.New("the weather does not cover every month of the year: give a longer record, or monthly normals")
+	}
+	sc := scene(in.Garden)
+	p.Lights = make([]shade.Light, len(in.Garden.Spaces))
+	each(len(in.Garden.Spaces), in.Workers, func(i int) {
+		sp := in.Garden.Spaces[i]
+		if sp.Kind == garden.LampShelf {
+			return
+		}
+		p.Lights[i] = sc.Patch(patch(sp), shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean)
+	})
+	for i, sp := range in.Garden.Spaces {
+		p.Envs = append(p.Envs, env(in, sp, p.Lights[i], p.Set.Futures))
+	}
+	p.Class = classes(in.Garden.Spaces, p.Envs)
+	return p, nil
+}
+
+// env says what plants meet in a space. The warmth and thirst figures are
+// common practice, no source; later work learns them from the gardener.
+func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand.Env {
+	e := &stand.Env{
+		Site: in.site(), Start: in.Date.Monday(), Weeks: in.Weeks, Futures: fs,
+		Light: l.Share, SunH: l.SunH,
+		DepthM: sp.Depth.M, VolumeL: sp.VolumeL(), AreaM2: sp.AreaM2(), Net: 1,
+	}
+	switch sp.Kind {
+	case garden.Bag, garden.PocketBag, garden.Railing, garden.Hanging, garden.Tier:
+		e.WarmC = 2
+	case garden.Reservoir, garden.ElevatedBed:
+		e.WarmC = 1.5
+	case garden.RaisedBed:
+		e.WarmC = 1
+	}
+	if sp.Dark {
+		e.WarmC++
+	}
+	switch sp.Water {
+	case "rain":
+		e.Thirst = 0.6
+	case "can":
+		e.Thirst = 0.2
+	case "drip":
+		e.Thirst = 0.1
+	}
+	switch sp.Kind {
+	case garden.Railing, garden.Hanging:
+		e.NightC = -1
+	}
+	if in.Garden.Place.Sheltered {
+		e.NightC += 0.5
+	}
+	for _, c := range sp.Covers {
+		switch c.Kind {
+		case "fleece":
+			e.Cover = math.Max(e.Cover, 1.5)
+		case "cloche":
+			e.Cover = math.Max(e.Cover, 2)
+		}
+		if c.Always && c.Light > 0 {
+			e.Net = math.Min(e.Net, c.Light)
+		}
+	}
+	if sp.Kind == garden.LampShelf {
+		e.Indoor, e.LampDLI, e.LampC = true, in.Garden.Shelf.LightDLI, in.Garden.Shelf.WarmthC
+	}
+	return e
+}
+
+// classes groups spaces whose envs differ by less than growth can tell apart,
+// so that each class is grown once: light within a twentieth in every month,
+// depth within 2 cm, volume for one plant ample or within a tenth.
+func classes(spaces []garden.Space, envs []*stand.Env) []int {
+	out := make([]int, len(envs))
+	for i := range envs {
+		out[i] = i
+		if !spaces[i].Grows() {
+			continue
+		}
+		for j := range i {
+			if spaces[j].Grows() && out[j] == j && alike(envs[i], envs[j]) {
+				out[i] = j
+				break
+			}
+		}
+	}
+	return out
+}
+
+func alike(a, b *stand.Env) bool {
+	if a.WarmC != b.WarmC || a.NightC != b.NightC || a.Thirst != b.Thirst || a.Cover != b.Cover || a.Net != b.Net || a.Indoor != b.Indoor {
+		return false
+	}
+	if math.Abs(a.DepthM-b.DepthM) > 0.02 {
+		return false
+	}
+	if lo, hi := min(a.VolumeL, b.VolumeL), max(a.VolumeL, b.VolumeL); lo < 150 && hi > lo*1.1 {
+		return false
+	}
+	for m := range a.Light {
+		if math.Abs(a.Light[m]-b.Light[m]) > 0.05 || math.Abs(a.SunH[m]-b.SunH[m]) > 0.75 {
+			return false
+		}
+	}
+	return true
+}
+
+// each runs f for 0..n-1 on some workers; f writes only to its own index, so
+// the result does not depend on their number.
+func each(n, workers int, f func(i int)) {
+	if workers < 1 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	var wg sync.WaitGroup
+	next := make(chan int)
+	for range min(workers, max(n, 1)) {
+		wg.Add(1)
+		go func() {
+			defer wg.Done()
+			for i := range next {
+				f(i)
+			}
+		}()
+	}
+	for i := range n {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+}

@@ -1,0 +1,98 @@
+package reckon
+
+import (
+	"context"
+	"errors"
+	"fmt"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/season"
+)
+
+// Result is a Day with the working behind it, for the command line and tests.
+type Result struct {
+	Day     *Day
+	Place   *Place
+	Problem *season.Problem
+	Plan    season.Plan
+	Verdict season.Verdict
+	model   *model
+	in      *Inputs
+}
+
+// Ground is what does not change with the ledger: light, futures and the menu
+// of starts. It is made once for a garden, a date and a seed.
+type Ground struct {
+	Place   *Place
+	Menu    []Entry
+	seconds map[string]float64
+}
+
+// Check says what is wrong with the inputs, in words; nil when they can be
+// reckoned with.
+func (in *Inputs) Check() error {
+	switch {
+	case in.Garden == nil || in.Book == nil:
+		return errors.New("reckon: no garden or no crop book")
+	case (in.Record == nil) == (in.Normals == nil):
+		return errors.New("reckon: give a daily record or monthly normals, one of them")
+	case in.Weeks < MinWeeks || in.Weeks > MaxWeeks:
+		return fmt.Errorf("a plan of %d weeks: want %d to %d", in.Weeks, MinWeeks, MaxWeeks)
+	case in.Futures < 1 || in.Futures > 100:
+		return fmt.Errorf("%d futures: want 1 to 100", in.Futures)
+	case in.Date < cal.Of(1900, 1, 1) || in.Date > cal.Of(2200, 1, 1):
+		return fmt.Errorf("the date %s: want 1900 to 2199", in.Date)
+	}
+	return nil
+}
+
+// NewGround does the slow half of the work.
+func NewGround(in *Inputs) (*Ground, error) {
+	if err := in.Check(); err != nil {
+		return nil, err
+	}
+	g := &Ground{seconds: map[string]float64{}}
+	t := in.now()
+	in.say("working out the light on each space and drawing twenty futures")
+	var err error
+	if g.Place, err = NewPlace(in); err != nil {
+		return nil, err
+	}
+	g.seconds["light and weather"], t = in.now()-t, in.now()
+	in.say("growing every crop in every space from every week")
+	g.Menu = Menu(in, g.Place)
+	g.seconds["growth"] = in.now() - t
+	return g, nil
+}
+
+// Reckon joins the ground with what stands now and plans the season. ctx may
+// end the search early; the plan is then marked interrupted.
+func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
+	if err := in.Check(); err != nil {
+		return nil, err
+	}
+	seconds := map[string]float64{}
+	for k, v := range g.seconds {
+		seconds[k] = v
+	}
+	t := in.now()
+	stays := whatStands(in)
+	growStanding(in, g.Place, stays)
+	m := newModel(in, g.Place, g.Menu, stays)
+	if faults := season.Check(m.p); len(faults) > 0 {
+		return nil, fmt.Errorf("reckon: the problem is unlawful: %v", faults)
+	}
+	seconds["what stands"], t = in.now()-t, in.now()
+	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
+	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers})
+	seconds["search"], t = in.now()-t, in.now()
+	r := &Result{Place: g.Place, Problem: m.p, Plan: plan, model: m, in: in}
+	r.Verdict = season.Evaluate(m.p, &plan)
+	if len(r.Verdict.Faults) > 0 && plan.Status != season.Infeasible {
+		return nil, fmt.Errorf("reckon: the evaluator finds faults in the plan: %v", r.Verdict.Faults)
+	}
+	in.say("weighing what stands: pull or keep")
+	r.Day = r.day(ctx, seconds)
+	seconds["words"] = in.now() - t
+	return r, nil
+}

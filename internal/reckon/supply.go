@@ -1,0 +1,331 @@
+package reckon
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/season"
+	"bedweek/internal/stand"
+)
+
+// addFoods sets what is wanted, week by week. A food with several wants (more
+// salad in summer) takes from each the months it names.
+func (m *model) addFoods(in *Inputs) {
+	for i, id := range wantedFoods(in.Garden) {
+		f := season.Food{ID: string(id), Shelf: shelfWeeks(in, i), Want: make([]float64, in.Weeks)}
+		for _, w := range in.Garden.Wants {
+			if w.Food != id {
+				continue
+			}
+			f.Worth = math.Max(f.Worth, w.Liking)
+			for k := range f.Want {
+				if inMonths(w.From, w.To, int((m.p.Start + cal.Day(7*k+3)).Month())) {
+					f.Want[k] += w.Meals
+				}
+			}
+		}
+		if f.Worth == 0 {
+			f.Worth = 1
+		}
+		f.Extra = f.Worth * extraShare
+		m.p.Foods = append(m.p.Foods, f)
+		m.foods = append(m.foods, string(id))
+	}
+	m.addBees(in)
+}
+
+// addBees makes flowers worth a little in the weeks bees fly: some plants in
+// flower each week, of falling worth like any food. Counted in plants.
+func (m *model) addBees(in *Inputs) {
+	f := season.Food{ID: beesFood, Worth: beesWorth, Want: make([]float64, in.Weeks)}
+	for k := range f.Want {
+		month := int((m.p.Start + cal.Day(7*k+3)).Month())
+		if in.Garden.Place.LatDeg < 0 {
+			month = (month+5)%12 + 1
+		}
+		if inMonths(3, 10, month) {
+			f.Want[k] = beesPlants
+		}
+	}
+	m.bees = len(m.p.Foods)
+	m.p.Foods = append(m.p.Foods, f)
+	m.foods = append(m.foods, beesFood)
+}
+
+// inMonths reports whether a month lies in from..to, round the new year if
+// from is later than to; 0 is all year.
+func inMonths(from, to, month int) bool {
+	if from == 0 || to == 0 {
+		return true
+	}
+	if from <= to {
+		return from <= month && month <= to
+	}
+	return month >= from || month <= to
+}
+
+// shelfWeeks is how long the food keeps: the middle of its crops' shelf lives
+// in whole weeks; 0 = eaten in the week it is picked.
+func shelfWeeks(in *Inputs, food int) int {
+	sum, n := 0.0, 0
+	for _, c := range in.Book.Crops {
+		if slices.Contains(foodsOf(in.Garden, c), food) && c.ShelfDays.Known() {
+			sum += c.ShelfDays.Value
+			n++
+		}
+	}
+	if n == 0 {
+		return 0
+	}
+	return int(math.Round(sum / float64(n) / 7))
+}
+
+// addShelf sets the places under lamps week by week, less what stands there.
+func (m *model) addShelf(in *Inputs, stays []standing) {
+	m.p.Shelf = make([]float64, in.Weeks)
+	for k := range m.p.Shelf {
+		m.p.Shelf[k] = in.Garden.Shelf.Places
+	}
+	for _, s := range stays {
+		if !s.tray {
+			continue
+		}
+		// A tray holds its places until it is set out, at the latest six
+		// weeks from now; the options that use it do not ask for places.
+		for k := 0; k < min(6, in.Weeks); k++ {
+			m.p.Shelf[k] = math.Max(0, m.p.Shelf[k]-float64(s.count))
+		}
+	}
+}
+
+func (m *model) addMinutes(in *Inputs) {
+	wish := in.Garden.Minutes
+	if wish == 0 {
+		for _, p := range in.Garden.People {
+			wish += p.Minutes
+		}
+	}
+	if wish == 0 {
+		return
+	}
+	m.p.Minutes = make([]float64, in.Weeks)
+	for k := range m.p.Minutes {
+		m.p.Minutes[k] = wish
+	}
+}
+
+// addOptions makes the options of one menu entry: for each space of its class,
+// to its natural end and, where the picking is long, cut short to free the
+// ground.
+func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
+	e := m.entries[k]
+	full := fullFootprint(e.Growth)
+	shelfFrom, group := noShelf, ""
+	if e.Way == crop.SetOut {
+		shelfFrom = e.Week - e.Growth.ShelfWeeks
+		if shelfFrom < 0 {
+			// It would have had to be sown already: only from a tray that stands.
+			group = trayFor(stays, e)
+			if group == "" {
+				return
+			}
+			shelfFrom = noShelf
+		}
+	}
+	ends := ends(e, in.Weeks)
+	for i, sp := range in.Garden.Spaces {
+		if p.Class[i] != e.Class || !spaceFits(in.Garden, sp, e.Crop) {
+			continue
+		}
+		most := mostPlants(sp, e.Crop, full)
+		least := max(e.Crop.BatchMin, 1)
+		if e.Crop.Block > 0 {
+			least = e.Crop.Block
+		} else if least > most {
+			least = most
+		}
+		if most < least || most < 1 {
+			continue
+		}
+		if isMust(in.Garden, garden.CropID(e.Crop.ID)) {
+			least = 1
+		}
+		for v, end := range ends {
+			o := m.option(in, e, end, v)
+			o.Space, o.Min, o.Max = m.index[sp.ID], least, most
+			o.ShelfFrom, o.MaxTotal = shelfFrom, group
+			o.ID = fmt.Sprintf("%s.%s.%s%d.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), v, e.Week)
+			m.p.Options = append(m.p.Options, o)
+			m.entry = append(m.entry, k)
+		}
+	}
+}
+
+const noShelf = -1 << 30
+
+func wayWord(w crop.Way) string {
+	switch w {
+	case crop.SetOut:
+		return "set"
+	case crop.Plant:
+		return "plant"
+	}
+	return "sow"
+}
+
+func fullFootprint(g stand.Growth) float64 {
+	full := 0.0
+	for _, f := range g.FootprintM2 {
+		full = math.Max(full, float64(f))
+	}
+	return full
+}
+
+// ends returns the weeks by which the option gives its ground back: when three
+// futures in four have finished, and for long pickings two earlier cuts.
+func ends(e Entry, weeks int) []int {
+	g := e.Growth
+	natural := weekIndex(e, g.EndOfUse.Late)
+	first := weekIndex(e, g.FirstPick.Likely)
+	if natural <= e.Week {
+		natural = e.Week + 1
+	}
+	out := []int{min(natural, weeks-1)}
+	if run := natural - first; run >= 7 && e.Crop.Harvest != crop.Once {
+		for _, share := range []float64{0.66, 0.4} {
+			cut := first + int(float64(run)*share)
+			if cut > e.Week && cut < weeks-1 && cut < out[len(out)-1] {
+				out = append(out, cut)
+			}
+		}
+	} else if e.Crop.Harvest == crop.Once && run >= 5 {
+		if cut := first + 3; cut < min(natural, weeks-1) {
+			out = append(out, cut)
+		}
+	}
+	return out
+}
+
+func weekIndex(e Entry, d cal.Day) int {
+	start := e.Day - cal.Day(7*e.Week)
+	return int(math.Floor(float64(d-start.Monday()) / 7))
+}
+
+// option fills what does not depend on the space.
+func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
+	c, g := e.Crop, e.Growth
+	weeks := in.Weeks
+	o := season.Option{
+		Crop: string(c.ID), Family: m.family[c.Family], Interval: int(c.IntervalY.Value * 52),
+		Food: -1, Week: e.Week, End: end, TallFrom: -1, ShelfPlaces: 1,
+		VolumeL: c.VolumeL.Low, Fixed: costBatch, Cost: costPlant, BatchMinutes: c.MinutesStart,
+	}
+	if e.Way == crop.SetOut {
+		o.Cost += costSeedCell
+	}
+	if c.Support == "needed" && c.Habit == "climbing" {
+		o.SupportM = c.SpacingM.Value
+	}
+	n := end - e.Week + 1
+	o.Footprint = make([]float64, n)
+	o.Minutes = make([]float64, n)
+	for k := range n {
+		w := e.Week + k
+		if w < len(g.FootprintM2) {
+			o.Footprint[k] = float64(g.FootprintM2[w])
+		}
+		o.Minutes[k] = c.MinutesWeek
+		if w < len(g.HeightM) && o.TallFrom < 0 && float64(g.HeightM[w]) >= tallM {
+			o.TallFrom = w
+		}
+	}
+	// Ground once taken stays taken until the end: a mean over futures thins
+	// out when some have finished early, the bed does not.
+	top := 0.0
+	for k := range n {
+		top = math.Max(top, o.Footprint[k])
+		o.Footprint[k] = math.Max(o.Footprint[k], 0.9*top)
+	}
+	o.OK = make([]bool, len(g.Outcomes))
+	if foods := foodsOf(in.Garden, c); len(foods) > 0 {
+		o.Food = foods[0]
+	}
+	bloom := c.Harvest == crop.Bloom
+	if bloom {
+		o.Food = m.bees
+	}
+	o.MealsFrom = e.Week
+	meals, tail := 0.0, 0.0
+	o.Meals = make([][]float32, len(g.Outcomes))
+	for f, out := range g.Outcomes {
+		o.OK[f] = out.OK
+		row := make([]float32, n)
+		for w := e.Week; w < len(out.Kg); w++ {
+			if o.Food < 0 || c.MealKg <= 0 && !bloom {
+				break
+			}
+			v := 0.0
+			if bloom {
+				if out.OK && inBloom(out, m.p.Start+cal.Day(7*w)) {
+					v = 1
+				}
+			} else {
+				v = float64(out.Kg[w]) / c.MealKg
+			}
+			switch {
+			case w <= end:
+				row[w-e.Week] = float32(v)
+				meals += v
+			case w >= weeks && end == weeks-1:
+				tail += v
+			}
+		}
+		o.Meals[f] = row
+	}
+	nf := float64(max(len(g.Outcomes), 1))
+	meals, tail = meals/nf, tail/nf
+	worth := 0.0
+	if o.Food >= 0 {
+		worth = m.p.Foods[o.Food].Worth
+		o.Tail = tail * worth * tailShare
+		for k := range n {
+			if picked(o.Meals, k) {
+				o.Minutes[k] += c.MinutesPick / float64(max(c.BatchMin, 4))
+			}
+		}
+	}
+	o.RotationCost = rotationCost * (meals + tail) * worth
+	return o
+}
+
+func picked(meals [][]float32, k int) bool {
+	for _, row := range meals {
+		if row[k] > 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// inBloom reports whether a plant flowers in the week of a Monday.
+func inBloom(o stand.Outcome, monday cal.Day) bool {
+	return o.First != 0 && o.First <= monday+6 && o.Last >= monday
+}
+
+// trayFor names the tray on the shelf that could be set out as this entry, or
+// "": same crop, and sown within three weeks of when it should have been.
+func trayFor(stays []standing, e Entry) string {
+	for _, s := range stays {
+		if s.tray && s.crop.ID == e.Crop.ID {
+			need := e.Growth.Sown
+			if d := int(s.since.Likely - need); d <= 10 && d >= -35 {
+				return "tray." + s.id
+			}
+		}
+	}
+	return ""
+}
