@@ -15,7 +15,7 @@ const (
 	slowMost     = 0.30
 	yearOffsetC  = 0.6  // °C, spread of yearly means about the mean of all years
 	yearPriorN   = 8.0  // years, the weight of yearOffsetC against what the record shows
-	coldTail     = 0.10 // stretch of nights colder than one spread below the mean
+	coldTail     = 0.12 // stretch of nights colder than one spread below the mean
 	wetSwing     = 0.25 // spread of the slow swing of wetness, in log odds
 	leastRangeC  = 0.6  // °C, the least daily range
 	widenPerYear = 0.2  // widening of the spread, over the years of record

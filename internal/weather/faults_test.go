@@ -44,6 +44,7 @@ func TestReadFaults(t *testing.T) {
 		{"NaN", good + "2012-05-05,0,1e999,6,3\n", "not a number", 4, true},
 		{"twice", good + "2012-05-02,0,15,6,3\n", "the same day twice", 4, true},
 		{"out of order", good + "2012-04-30,0,15,6,3\n", "the days are out of order from here", 4, true},
+		{"slip of the year", good + "2102-05-03,0,15,6,3\n", "days more than five years away from the rest: 1", 0, true},
 		{"cut off", good + "2012-05-03,0,1", "3 values where the heading has 5", 4, true},
 		{"two stations", "location,date,rain_mm,tmax_c,tmin_c\nA,2012-05-01,0,15,6\nB,2012-05-01,0,25,16\n", "more than one station in one file", 0, false},
 		{"no temperatures", head + "2012-05-01,0,,,2\n", "no day has both a maximum and a minimum temperature", 0, false},
@@ -163,6 +164,19 @@ func TestMultiDayTotalsAreSpread(t *testing.T) {
 	}
 	if !strings.Contains(strings.Join(rec.Notes, " "), "cover several days") {
 		t.Errorf("notes %q do not speak of the total", rec.Notes)
+	}
+}
+
+// Snow is in whole millimetres while rain is in tenths.
+func TestUnitsOfDLY(t *testing.T) {
+	for _, tt := range []struct {
+		element string
+		want    float64
+	}{{"SNOW", 254}, {"PRCP", 25.4}, {"TMAX", 25.4}, {"AWND", 25.4}} {
+		m, faults := ParseDLY("USC00099902201912" + tt.element + "  254  7" + strings.Repeat("-9999   ", 30))
+		if len(faults) > 0 || m.Values[0] == nil || *m.Values[0] != tt.want {
+			t.Errorf("%s 254 reads %v, want %v (GHCN-Daily readme, section III)", tt.element, m.Values[0], tt.want)
+		}
 	}
 }
 

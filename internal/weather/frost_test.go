@@ -24,6 +24,11 @@ func TestFrostYearsOfSeattle(t *testing.T) {
 	if n, _ := years[1].FreeDays(); n != 321 {
 		t.Errorf("2013 has %d frost-free days, want 321 (%s)", n, from)
 	}
+	// A frost in the last days of July is still one of spring.
+	july := FrostYears(cal.Of(2001, 1, 1), append(make([]Day, 211), Day{TminC: -5}), -1, false)
+	if july[0].LastSpring != cal.Of(2001, 7, 31) || july[0].HasFirst {
+		t.Errorf("frost on 31 July: %+v, want the last of spring", july[0])
+	}
 	winters := FrostWinters(rec.Start, rec.Days, -2.2, false)
 	var got []string
 	for _, w := range winters {

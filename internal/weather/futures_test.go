@@ -16,6 +16,7 @@ type climateStats struct {
 	wet                    [4]float64
 	follow                 [2]float64 // autocorrelation over a day of tx and tn about the mean year
 	rainMM                 float64    // a year
+	heavy                  float64    // mm, 99 % of wet days bring less
 	one, week              float64    // share of wet spells of one day, of seven and more
 	coldest, last, first   []float64
 	days, spells, lastDays int
@@ -26,6 +27,7 @@ func statsOf(mean [yearDays]Day, fs []Future) (s climateStats) {
 	var n [4]float64
 	var lag, square [2]float64
 	spells := map[string]int{}
+	var falls []float64
 	for _, f := range fs {
 		var before [2]float64
 		spell, cold := 0, math.Inf(1)
@@ -46,6 +48,7 @@ func statsOf(mean [yearDays]Day, fs []Future) (s climateStats) {
 			before, cold = a, min(cold, d.TminC)
 			if d.RainMM >= wetMM {
 				s.wet[q]++
+				falls = append(falls, d.RainMM)
 				spell++
 				continue
 			}
@@ -71,6 +74,7 @@ func statsOf(mean [yearDays]Day, fs []Future) (s climateStats) {
 		s.sdTx[q], s.sdTn[q] = math.Sqrt(s.sdTx[q]/n[q]), math.Sqrt(s.sdTn[q]/n[q])
 	}
 	s.follow = [2]float64{lag[0] / square[0], lag[1] / square[1]}
+	s.heavy, _ = Quantile(falls, 0.99, 7)
 	s.rainMM *= 365.25 / float64(s.days)
 	s.one, s.week = float64(spells["one"])/float64(spells["all"]), float64(spells["week"])/float64(spells["all"])
 	return s
@@ -104,6 +108,7 @@ func TestGeneratorAgainstRecord(t *testing.T) {
 	within(t, "autocorrelation of tmax", made.follow[0], real.follow[0], 0.05, from)
 	within(t, "autocorrelation of tmin", made.follow[1], real.follow[1], 0.05, from)
 	within(t, "yearly rain, ratio", made.rainMM/real.rainMM, 1, 0.05, from)
+	within(t, "heaviest rain in a hundred wet days, ratio", made.heavy/real.heavy, 1, 0.2, from)
 	within(t, "wet spells of one day", made.one, real.one, 0.08, from)
 	within(t, "wet spells of a week and more", made.week, real.week, 0.04, from)
 	bracket(t, "coldest night", made.coldest, real.coldest)

@@ -56,25 +56,63 @@ func (s *Sheet) Record(name string, site Site) (*Record, []Fault) {
 		return nil, []Fault{{What: "no rain was recorded", Remedy: "Choose a station that records rain as well."}}
 	}
 	f.fillAll()
+	faults := s.apart(first, last)
 	rec.Start, rec.Gaps = first, f.gaps
 	rec.Days = make([]Day, len(f.col["tmax"]))
 	f.wind(rec, s.WindHeightM)
 	f.temperaturesAndRain(rec)
 	f.radiation(rec)
-	return rec, nil
+	return rec, faults
 }
 
-// span is from the first to the last day with both temperatures.
+// longestGap is the gap, in days, at which a record falls into two: five years
+// filled with means would drown what was recorded.
+const longestGap = 5 * 365
+
+// span is from the first to the last day with both temperatures, of the part
+// of the sheet with most such days when gaps of years part it.
 func (s *Sheet) span() (first, last cal.Day, ok bool) {
+	var from, to cal.Day
+	n, most := 0, 0
+	keep := func() {
+		if n > most {
+			first, last, most = from, to, n
+		}
+	}
 	for i := range s.Rows {
 		r := &s.Rows[i]
 		if r.TmaxC == nil || r.TminC == nil {
 			continue
 		}
-		if !ok {
-			first, ok = r.Day, true
+		if n > 0 && r.Day-to > longestGap {
+			keep()
+			n = 0
 		}
-		last = r.Day
+		if n == 0 {
+			from = r.Day
+		}
+		to = r.Day
+		n++
 	}
-	return first, last, ok
+	keep()
+	return first, last, most > 0
+}
+
+// apart says in words which rows lie years away from the rest.
+func (s *Sheet) apart(first, last cal.Day) []Fault {
+	n, example := 0, cal.Day(0)
+	for i := range s.Rows {
+		r := &s.Rows[i]
+		if r.TmaxC != nil && r.TminC != nil && (r.Day < first || r.Day > last) {
+			n++
+			example = r.Day
+		}
+	}
+	if n == 0 {
+		return nil
+	}
+	return []Fault{{
+		Excerpt: example.String(), What: fmt.Sprintf("days more than five years away from the rest: %d", n),
+		Remedy: "They were left out. Check the year for a slip.",
+	}}
 }

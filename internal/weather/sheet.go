@@ -54,7 +54,7 @@ func ReadSheet(name, station string, r io.Reader) (*Sheet, []Fault) {
 		return sheet, fl.all()
 	}
 	sheet.Kind = Sniff([]byte(strings.Join(lines[:min(len(lines), 200)], "\n")))
-	p := &parser{sheet: sheet, station: station, faults: fl, byDay: map[cal.Day]int{}, seen: map[string]bool{}}
+	p := &parser{sheet: sheet, station: station, faults: fl, byDay: map[cal.Day]int{}}
 	switch sheet.Kind {
 	case KindDaily:
 		p.plain(lines)
@@ -74,7 +74,7 @@ func ReadSheet(name, station string, r io.Reader) (*Sheet, []Fault) {
 		fl.add(1, firstText(lines), "we do not know this kind of file",
 			"Give a table with a heading: date,rain_mm,tmax_c,tmin_c,wind_ms. NOAA GHCN-Daily files are read as well.")
 	}
-	p.finish(name)
+	p.finish()
 	return sheet, fl.all()
 }
 
@@ -127,7 +127,6 @@ type parser struct {
 	faults  *faultList
 	byDay   map[cal.Day]int
 	days    map[cal.Day]bool // days met, whatever the station
-	seen    map[string]bool
 	notes   [noteKinds]noteCount
 	latest  cal.Day
 	mixed   bool // out of order already said
@@ -169,7 +168,7 @@ func (p *parser) ordered(line int, d cal.Day, excerpt string) {
 }
 
 // finish sorts the rows, checks what needs all of them, and writes the notes.
-func (p *parser) finish(name string) {
+func (p *parser) finish() {
 	s := p.sheet
 	switch {
 	case p.station != "" && s.StationRows[p.station] == 0 && len(s.Stations) > 0:
