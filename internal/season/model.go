@@ -167,10 +167,8 @@ func (m *model) setOption(i int, group map[string]int) {
 		o.shelfLo = max(src.ShelfFrom, p.ShelfStart) - p.ShelfStart
 		o.shelfHi = src.Week - p.ShelfStart
 	}
-	for w, x := range src.Minutes {
-		if x > 0 && w < n {
-			o.minutes = src.Minutes[:min(n, len(src.Minutes))]
-		}
+	if slices.ContainsFunc(src.Minutes, func(x float64) bool { return x > 0 }) {
+		o.minutes = src.Minutes[:min(p.Weeks-src.Week, len(src.Minutes))]
 	}
 	if p.OverCost == 0 || len(p.Minutes) == 0 {
 		o.minutes, o.batchMinutes = nil, 0
@@ -226,10 +224,10 @@ func (m *model) setMeals(o *opt, src *Option) {
 	o.meals = make([][]float32, p.Futures+1)
 	mean := make([]float64, o.hi-o.lo)
 	for f := range p.Futures {
-		if f >= len(src.Meals) {
-			continue
+		var row []float32
+		if f < len(src.Meals) {
+			row = src.Meals[f]
 		}
-		row := src.Meals[f]
 		from, to := o.lo-src.MealsFrom, o.hi-src.MealsFrom
 		if from >= 0 && to <= len(row) {
 			o.meals[f+1] = row[from:to]

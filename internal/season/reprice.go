@@ -1,6 +1,9 @@
 package season
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // reprice works the value out anew from what stands, so that the rounding of
 // many changes does not add up. It also brings the futures up to date.
@@ -20,7 +23,7 @@ func (s *state) reprice() {
 	}
 	sum := 0.0
 	for sp := range s.in {
-		slices.Sort(s.in[sp])
+		slices.SortFunc(s.in[sp], func(a, b int32) int { return cmp.Compare(m.rank[a], m.rank[b]) })
 		for _, i := range s.in[sp] {
 			o, n := &m.opts[i], float64(s.plants[i])
 			sum += o.fixed + float64(n*o.each)

@@ -78,7 +78,7 @@ type Option struct {
 	SupportM     float64     // per plant, while it holds ground
 	ShelfFrom    int         // week its pots take places, to Week-1 (may be negative); -1<<30 = never
 	ShelfPlaces  float64     // places per plant
-	Minutes      []float64   // per plant by week from Week
+	Minutes      []float64   // per plant by week from Week, and after End as far as the list goes (curing, drying)
 	BatchMinutes float64     // once, in Week
 	Fixed        float64     // cost of a batch, meals
 	Cost         float64     // cost per plant, meals
