@@ -41,9 +41,11 @@ const (
 	// stands can be grown from its start: eighteen months covers a biennial
 	// sown the spring before last.
 	pastDays = 550
-	// afterWeeks is how far growth is followed beyond the plan's end, so that
-	// what is still coming then can be counted.
-	afterWeeks = 26
+	// afterWeeks is how far picking is followed beyond the plan's end, so that
+	// what is still coming then can be counted: garlic of the last autumn.
+	afterWeeks = 16
+	// growWeeks is how much weather growth wants beyond the last week followed.
+	growWeeks = 14
 )
 
 func (in *Inputs) site() weather.Site {

@@ -25,8 +25,8 @@ type Entry struct {
 // more loss with autumn and cool crops than with tender ones in spring
 // (growth.md's finding on counts; the plan still pays for each failure).
 const (
-	leastCool   = 12
-	leastTender = 15
+	leastCool   = 14
+	leastTender = 17
 )
 
 // nearWeeks is how far ahead every week is offered as a start; beyond, every

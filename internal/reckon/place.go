@@ -101,7 +101,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 	start := in.Date.Monday()
 	n := in.Futures
 	p := &Place{Set: weather.Make(in.Record, in.Normals, site, start, weather.Ask{
-		Past: pastDays, Days: (in.Weeks + afterWeeks) * 7, N: n, Seed: in.Seed,
+		Past: pastDays, Days: (in.Weeks + afterWeeks + growWeeks) * 7, N: n, Seed: in.Seed,
 	})}
 	if len(p.Set.Futures) == 0 {
 		return nil, errors.New(p.Set.Words)
@@ -130,7 +130,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 // common practice, no source; later work learns them from the gardener.
 func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand.Env {
 	e := &stand.Env{
-		Site: in.site(), Start: in.Date.Monday(), Weeks: in.Weeks, Futures: fs,
+		Site: in.site(), Start: in.Date.Monday(), Weeks: in.Weeks + afterWeeks, Futures: fs,
 		Light: l.Share, SunH: l.SunH,
 		DepthM: sp.Depth.M, VolumeL: sp.VolumeL(), AreaM2: sp.AreaM2(), Net: 1,
 	}

@@ -13,15 +13,14 @@ import (
 // say how a careful gardener weighs work and risk against food, and each is
 // small beside what a planting gives.
 const (
-	costBatch    = 0.35  // a bed prepared, a sowing remembered
+	costBatch    = 1.2   // a bed prepared, a sowing remembered
 	costPlant    = 0.015 // seed, mix, water of one plant
 	costSeedCell = 0.02  // a pot on the shelf
 	overMinute   = 0.02  // a minute beyond the week's wish
 	rotationCost = 0.6   // share of a planting's worth put at risk by an early return
-	tailShare    = 0.4   // of what is still to come after the plan's end
-	clearMax     = 6     // spaces a household clears in one week without strain
-	clearCost    = 0.8
-	extraShare   = 0.12 // worth of a meal beyond the want, given away or dried
+	tailShare    = 0.7   // of what is still to come after the plan's end, for the wait and the doubt
+	clearCost    = 3.0   // one more space cleared in a week than a third of them
+	extraShare   = 0.12  // worth of a meal beyond the want, given away or dried
 )
 
 // Flowers for the bees, as common practice has it: something in flower in
@@ -50,11 +49,12 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	m := &model{entries: menu, index: map[garden.SpaceID]int{}, family: families(in.Book)}
 	m.p = &season.Problem{
 		Start: in.Date.Monday(), Weeks: in.Weeks, Futures: in.Futures,
-		OverCost: overMinute, RestCost: clearCost, ClearMax: clearMax, Discount: 0.001,
+		OverCost: overMinute, RestCost: clearCost, Discount: 0.001,
 		Totals: map[string]int{},
 	}
 	m.addBatches(in)
 	m.addSpaces(in)
+	m.p.ClearMax = max(2, len(m.p.Spaces)/3)
 	m.addFoods(in)
 	m.addShelf(in, stays)
 	m.addMinutes(in)

@@ -165,6 +165,9 @@ func hasWay(c *crop.Crop, w crop.Way) bool {
 	return false
 }
 
+// nearlyOver marks the crop of a planting that ends well before the plan does.
+const nearlyOver = " (nearly over)"
+
 // addStay makes the pull-or-keep choice of one planting in the ground.
 func (m *model) addStay(in *Inputs, s standing) {
 	if s.tray {
@@ -188,6 +191,11 @@ func (m *model) addStay(in *Inputs, s standing) {
 	}
 	if s.keep || s.crop.Perennial {
 		st.MustKeepTo = end
+	}
+	if end < weeks-26 {
+		// A must speaks of the season to come: what is nearly over does not
+		// count for it.
+		st.Crop += nearlyOver
 	}
 	if s.crop.Support == "needed" && s.crop.Habit == "climbing" {
 		st.SupportM = s.crop.SpacingM.Value * float64(s.count)
