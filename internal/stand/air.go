@@ -24,6 +24,7 @@ type Air struct {
 	tmin, tmax []float32
 	soil       []float32 // °C in the seed zone
 	dli        []float32 // mol/m2/day
+	open       []float32 // the same under the open sky
 	dliSum     []float32 // running sum, f*(n+1)+i
 	wet        []float32 // 1 = moist, 0 = wilted
 	hard       []float32 // 0 = soft, 1 = hardened by cool weather
@@ -57,7 +58,7 @@ func NewAir(env *Env) *Air {
 	}
 	a.calendar()
 	size := a.k * a.n
-	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.dli, &a.wet, &a.hard, &a.night10, &a.warm14} {
+	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.dli, &a.open, &a.wet, &a.hard, &a.night10, &a.warm14} {
 		*s = make([]float32, size)
 	}
 	a.dliSum = make([]float32, a.k*(a.n+1))
@@ -99,6 +100,10 @@ func (a *Air) future(f int) {
 		dli := d.RadMJ * molPerMJ * light
 		if e.Indoor {
 			lo, hi, dli = e.LampC, e.LampC, e.LampDLI
+		}
+		a.open[o+i] = float32(dli)
+		if !e.Indoor {
+			a.open[o+i] = float32(d.RadMJ * molPerMJ)
 		}
 		if hi < lo {
 			hi = lo
@@ -147,17 +152,27 @@ func net(e *Env) float64 {
 }
 
 // dayHours is the time the sun's upper limb is above the horizon by day of
-// the year; 366 days. Years differ by under a minute.
+// the year; 366 days. It is reckoned every sunStep days and joined by straight
+// lines, within a minute at middle latitudes; years differ by under a minute.
 func dayHours(site weather.Site) [366]float32 {
 	var out [366]float32
 	place := sun.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}
-	for i := range out {
-		out[i] = float32(sun.Of(cal.Of(leapYear, 1, 1)+cal.Day(i), place, sun.UpperLimb).LengthH)
+	at := func(i int) float64 { return sun.Of(cal.Of(leapYear, 1, 1)+cal.Day(i), place, sun.UpperLimb).LengthH }
+	a := at(0)
+	for from := 0; from < len(out); from += sunStep {
+		b := at(from + sunStep)
+		for j := 0; j < sunStep && from+j < len(out); j++ {
+			out[from+j] = float32(a + (b-a)*float64(j)/sunStep)
+		}
+		a = b
 	}
 	return out
 }
 
-const leapYear = 2024
+const (
+	leapYear = 2024
+	sunStep  = 6
+)
 
 // at returns the index of day d, which may lie outside [0, n).
 func (a *Air) at(d cal.Day) int { return int(d - a.start) }

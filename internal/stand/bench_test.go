@@ -33,3 +33,11 @@ func BenchmarkTable(b *testing.B) {
 		a.Table(c, nil)
 	}
 }
+
+// BenchmarkAir is the cost of a space's own weather, shared by all crops.
+func BenchmarkAir(b *testing.B) {
+	env := maritime(20)
+	for range b.N {
+		NewAir(env)
+	}
+}

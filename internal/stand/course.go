@@ -51,6 +51,7 @@ const (
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
 	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
 	bulbShare     = 0.6  // of the printed days lie between bulbing day length and harvest (assumption)
+	springShare   = 0.75 // the same for bulbs planted in spring
 	darkShare     = 0.9  // of an autumn planting's days are good days, the winter being dark (assumption)
 	autumnLimit   = 300  // days for bulbs planted in autumn
 	sproutShare   = 0.16 // of the printed days lie between the end of chill and the first shoots (assumption)
@@ -86,9 +87,13 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.hold = float32(max(c.HoldDays.Value, shortestHold))
 	co.bolting(c)
 	if co.ripe == byForm {
-		co.form, co.formH = bulbShare*float32(days.Value), float32(c.FormDayH.Value)
+		share := float32(bulbShare)
+		if !c.AutumnPlant {
+			share = springShare
+		}
+		co.form, co.formH = share*float32(days.Value), float32(c.FormDayH.Value)
 		if way == crop.Sow {
-			co.form = bulbShare * float32(c.DaysFromSet.Value)
+			co.form = share * float32(c.DaysFromSet.Value)
 		}
 		if c.AutumnPlant {
 			co.goal *= darkShare
@@ -121,13 +126,16 @@ func (co *course) bolting(c *crop.Crop) {
 }
 
 // longDayBolt is how much of the way to ready a crop gets in inducing days
-// before it bolts: lettuce and its kin a little past ready, spinach, cilantro
-// and the mustards before it (assumption; fits the printed sowing seasons).
+// before it bolts: lettuce, cilantro and their kin a little past ready,
+// spinach and the mustards just before it (assumption; fits the printed sowing seasons).
 func longDayBolt(c *crop.Crop) float64 {
-	if c.Family == "Asteraceae" {
+	switch c.Family {
+	case "Asteraceae":
 		return 1.1
+	case "Apiaceae":
+		return 1.3
 	}
-	return 0.8
+	return 0.95
 }
 
 // needsCold reports a crop without a harvest unless it had its winter: garlic,

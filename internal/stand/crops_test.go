@@ -1,6 +1,8 @@
 package stand
 
 import (
+	"time"
+
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 )
@@ -82,6 +84,7 @@ func hand(id crop.ID) *crop.Crop {
 }
 
 type (
-	cropID = crop.ID
-	day    = cal.Day
+	timeMonth = time.Month
+	cropID    = crop.ID
+	day       = cal.Day
 )

@@ -49,12 +49,12 @@ func (e *emergence) over(soilC, half float64) float64 {
 	return (a + b + c) / 3
 }
 
-// shareOver is the share that comes up in such soil.
-func (e *emergence) shareOver(soilC, half float64) float64 {
+// bestShare is the share that comes up in such soil: seed waits for its hours.
+func (e *emergence) bestShare(soilC, half float64) float64 {
 	_, a := e.at(soilC - half)
 	_, b := e.at(soilC)
 	_, c := e.at(soilC + half)
-	return (a + b + c) / 3
+	return max(a, b, c)
 }
 
 // refDays is the time from sowing to emergence at the reference temperature.

@@ -1,5 +1,7 @@
 package stand
 
+import "bedweek/internal/crop"
+
 // fruitRun sets fruit day by day from the first flower on and picks each
 // day's set once it has had its days. Set follows leaf cover, light and the
 // limits of heat and cold; picking ends with frost or when nothing is left.
@@ -17,11 +19,17 @@ func (p *plant) fruitRun(i int) {
 			p.cause = p.deathCause(d, i)
 			break
 		}
+		if p.tooChill(i) {
+			if p.first >= 0 {
+				p.cause = Chilled
+			}
+			break
+		}
 		r := &p.day[i]
 		flow[i] = 0
 		if used < p.co.pick {
 			flow[i] = perDay * r.grow * r.set * min(1, p.co.size.at(p.u*p.inv))
-			used += r.dev
+			used += r.dev * spend(p.t.Crop, r.set)
 			lastSet = i
 		}
 		for next < i && p.v-at >= p.co.lag {
@@ -37,7 +45,7 @@ func (p *plant) fruitRun(i int) {
 			}
 		}
 		flowering += r.dev
-		if p.first < 0 && (i >= due || flowering > p.co.lag+2*setPatience) {
+		if p.first < 0 && (i >= due || flowering > p.co.lag+2*setPatience && !p.t.Crop.AutumnPlant) {
 			break
 		}
 		if used >= p.co.pick && next > lastSet || p.first >= 0 && i-p.last > 21 {
@@ -54,6 +62,26 @@ func (p *plant) fruitRun(i int) {
 	}
 	p.late(i)
 }
+
+// spend is how much of a day's flowering a plant uses up when this share of
+// it sets: flowers that drop cost little. What stands the winter in flower
+// loses nothing by it.
+func spend(c *crop.Crop, set float32) float32 {
+	if c.AutumnPlant {
+		return set
+	}
+	return 0.3 + 0.7*set
+}
+
+// tooChill says that nights have grown so cold that a warm crop stops for the
+// year: their mean lies endChillC under the night that checks it.
+func (p *plant) tooChill(i int) bool {
+	c := p.t.Crop
+	return c.Warm && c.ChillC.Known() && !p.t.air.env.Indoor &&
+		float64(p.t.air.night10[p.f*p.t.air.n+i])+p.t.air.env.Cover < c.ChillC.Value-endChillC
+}
+
+const endChillC = 3.0 // (common practice: tomatoes are cleared when nights stay about 5 °C)
 
 const firstFruit = 0.02 // of the whole yield makes the first pick
 

@@ -1,5 +1,7 @@
 package stand
 
+import "math"
+
 // grow raises the plant from the day it is up to its first pick, picks it,
 // and judges the whole.
 func (p *plant) grow(i int) {
@@ -57,7 +59,7 @@ func (p *plant) leaf(i int) {
 			p.fail(p.deathCause(d, i), i)
 			return
 		}
-		ready := (p.u >= goal || p.pace < slowing && p.u >= small) && p.pace >= standstill
+		ready := (p.u >= goal || p.day[i].pace < slowing && p.u >= small) && p.day[i].pace >= standstill
 		if byAge {
 			ready = p.v >= goal && p.u >= 0.5*goal
 		}
@@ -108,8 +110,10 @@ func (p *plant) bulb(i int) {
 				continue
 			}
 		}
-		if dayH[i] >= co.formH {
-			form += p.day[i].dev
+		was := form
+		form += p.day[i].dev * float32(clamp01(float64(dayH[i]-co.formH+formFromH)/formRampH))
+		if cut := leafAt * co.form; was < cut && form >= cut {
+			p.scale *= leafShare(p.u * p.inv)
 		}
 		if form >= co.form {
 			p.pick(i)
@@ -125,6 +129,20 @@ func (p *plant) bulb(i int) {
 		return
 	}
 	p.late(i)
+}
+
+// Bulbs begin a little before the printed day length and in earnest an hour
+// after it (assumption).
+const (
+	formFromH = 0.5
+	formRampH = 1.5
+	leafAt    = 0.2 // of the bulb's time is past when its leaves are counted
+)
+
+// leafShare is what is left of a bulb's yield when days grew long while it had
+// few leaves: all of it from a third of its age on (assumption).
+func leafShare(age float32) float32 {
+	return float32(math.Pow(clamp01(float64(age)/0.35), 0.7))
 }
 
 // sprout raises sprouting heads that need a winter: after it, a month's

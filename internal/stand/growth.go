@@ -11,6 +11,7 @@ import (
 type tally struct {
 	cover, height []float32
 	flow          []float32 // fruit set by day, scratch
+	wait          int       // days a start may be put off
 }
 
 func (t *Table) growth(way crop.Way, day cal.Day, standing bool) Growth {
@@ -24,7 +25,7 @@ func (t *Table) growth(way crop.Way, day cal.Day, standing bool) Growth {
 	}
 	co := t.course(way)
 	kg := make([]float32, a.k*weeks)
-	sum := tally{cover: g.FootprintM2, height: g.HeightM, flow: make([]float32, a.n)}
+	sum := tally{cover: g.FootprintM2, height: g.HeightM, flow: make([]float32, a.n), wait: waitDays}
 	for f := range a.k {
 		o := &g.Outcomes[f]
 		o.Kg = kg[f*weeks : (f+1)*weeks : (f+1)*weeks]
@@ -80,7 +81,7 @@ func (g *Growth) summarise() {
 }
 
 // causes in the order that breaks ties.
-var causes = [...]Cause{NotUp, Frosted, Unhardened, Chilled, NoSet, NoBulb, NoCold, Bolted, TooHot, TooSmall, TooSlow}
+var causes = [...]Cause{NotUp, ColdSoil, Frosted, Unhardened, Chilled, NoSet, NoBulb, NoCold, Bolted, TooHot, TooSmall, TooSlow}
 
 // window takes the middle four in five of the days, sorting them in place.
 func window(d []cal.Day) cal.Window {

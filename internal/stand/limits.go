@@ -19,7 +19,7 @@ func (t *Table) measure(co *course) {
 	}
 	book := math.Max(days.Value, days.High)
 	quick, best := math.MaxInt32, float32(0)
-	scratch := tally{flow: make([]float32, t.air.n)}
+	scratch := tally{flow: make([]float32, t.air.n), wait: waitDays}
 	first := t.air.at(t.air.env.Start)
 	for i := first; i < min(first+365, t.air.n); i += 7 {
 		slow, kg, n := 0, float32(0), 0
@@ -44,7 +44,7 @@ func (t *Table) measure(co *course) {
 	if c.Winter || c.AutumnPlant || co.ripe == byForm || co.ripe == byWinter {
 		co.limit = max(co.limit, int(book)+winterDays)
 	}
-	if co.ripe == byForm && c.AutumnPlant {
+	if c.AutumnPlant {
 		co.limit = autumnLimit
 	}
 	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)

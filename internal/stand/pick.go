@@ -32,7 +32,7 @@ func (p *plant) dim(i int) float32 {
 // cool weather a day counts little, so that winter crops stand for months.
 func (p *plant) stay(i int, hold float32) (end int) {
 	q := *p
-	q.sum = nil
+	q.mark = -1 // pull notes its size
 	for ; i < len(p.day); i++ {
 		d := q.step(i)
 		if d != lives {
@@ -98,6 +98,10 @@ func (p *plant) cut(i int) {
 	for ; i < len(p.day); i++ {
 		if d := p.step(i); d != lives {
 			p.cause = p.deathCause(d, i)
+			break
+		}
+		if p.tooChill(i) {
+			p.cause = Chilled
 			break
 		}
 		g := p.day[i].grow
@@ -200,7 +204,7 @@ func (p *plant) judge() {
 	case c.DLIMin.Known() && dli < c.DLIMin.Value*lightSlack,
 		!e.Indoor && c.SunMinH.Known() && sunH < c.SunMinH.Value-sunSlackH:
 		p.refuse(TooSmall)
-	case p.total < p.co.floorKg*float32(p.t.world(p.f).Yield):
+	case p.total < p.co.floorKg*min(1, float32(p.t.world(p.f).Yield)):
 		p.refuse(p.poor())
 	default:
 		p.ok = true
@@ -218,6 +222,8 @@ func (p *plant) refuse(c Cause) { p.ok, p.cause = false, c }
 // its size.
 func (p *plant) poor() Cause {
 	switch p.cause {
+	case Chilled:
+		return TooSlow
 	case Fine, Spent:
 		if p.co.ripe == byFruit {
 			return NoSet

@@ -22,7 +22,6 @@ type plant struct {
 	v     float32 // reference days since it took hold
 	vern  float32 // cold days
 	bolt  float32 // inducing days
-	pace  float32 // growth lately, good days a day
 	held  float32 // reference days since ready
 	scale float32 // kg of a full yield here and in this world
 	inv   float32 // 1/goal
@@ -39,16 +38,17 @@ type plant struct {
 }
 
 const (
-	paceLag      = 0.1
+	paceLag      = 0.1   // share of the way the running mean of growth goes in a day
 	slowing      = 0.25  // good days a day: autumn growth so slow that what is there is picked
-	standstill   = 0.10  // below this a plant stands still and is not first picked before growth returns
+	standstill   = 0.15  // below this a plant stands still and is not first picked before growth returns
+	waitDays     = 7     // days a start is put off in a cold spell (common practice)
 	seedPatience = 60    // days after which seed has rotted (common practice)
 	seedLoss     = 0.988 // share of seed left after each day in the ground (assumption)
-	warmSeedLoss = 0.97  // the same for seed that wants 10 °C and rots below
+	warmSeedLoss = 0.98  // the same for seed that wants 10 °C and rots below
 	warmSeedC    = 10.0
 	seedLeast    = 0.35 // share of seed up that makes a stand
-	nightSlackC  = 1.5  // a mean of ten nights this far below the printed least night still passes
-	soilSlackC   = 2.0  // the same for the soil's daily mean, printed for mornings
+	nightSlackC  = 2.0  // a mean of ten nights this far below the printed least night still passes
+	soilSlackC   = 3.0  // the daily mean runs this far below what a gardener reads in a bed by day
 )
 
 // run follows one start. kg and sum are added to.
@@ -56,7 +56,7 @@ func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []fl
 	a := t.air
 	p := plant{t: t, co: co, f: f, day: t.rates[f*a.n : (f+1)*a.n], start: start,
 		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1,
-		kg: kg, sum: sum, mark: start, inv: 1 / co.goal, pace: 1}
+		kg: kg, sum: sum, mark: start, inv: 1 / co.goal}
 	p.scale = float32(t.Crop.YieldKg.Value*t.world(f).Yield) * t.room
 	p.soft = max(t.frost[0], t.frost[1])
 	p.bolts = !t.Crop.Perennial && !needsCold(t.Crop) && (vernalises(t.Crop) || co.ripe != byForm && t.Crop.BoltDayH.Value > 0)
@@ -97,12 +97,12 @@ func (p *plant) fail(c Cause, i int) plant {
 // settle takes a start to the day it is up or has taken hold.
 func (p *plant) settle(i *int) Cause {
 	if p.co.way == crop.Sow {
-		if p.t.Crop.Warm && !p.standing && p.soilCold(*i) {
-			return NotUp
+		if c := p.wait(i); c != Fine {
+			return c
 		}
 		return p.emerge(i)
 	}
-	if c := p.cold(*i); c != Fine && !p.standing && !p.t.air.env.Indoor {
+	if c := p.wait(i); c != Fine {
 		return c
 	}
 	for n := 0; n < p.co.settle && *i+1 < len(p.day); n++ {
@@ -112,6 +112,23 @@ func (p *plant) settle(i *int) Cause {
 	return Fine
 }
 
+// wait puts a start off by some days until the soil and the coming nights
+// are fit for it, as a careful grower does within the week planned.
+func (p *plant) wait(i *int) Cause {
+	if p.standing || p.t.air.env.Indoor {
+		return Fine
+	}
+	for n := 0; ; n++ {
+		c := p.cold(*i)
+		if c == Fine || n >= p.sum.wait || *i+1 >= len(p.day) {
+			return c
+		}
+		*i++
+		p.start++
+		p.mark++
+	}
+}
+
 // cold says whether careful growers would still wait with setting out.
 func (p *plant) cold(i int) Cause {
 	c, o := p.t.Crop, p.f*p.t.air.n+i
@@ -119,8 +136,8 @@ func (p *plant) cold(i int) Cause {
 		float64(p.t.air.night10[o])+p.t.air.env.Cover < leastNight(c) {
 		return Chilled
 	}
-	if p.soilCold(i) {
-		return Chilled
+	if (p.co.way != crop.Sow || c.Warm) && p.soilCold(i) {
+		return ColdSoil
 	}
 	return Fine
 }
@@ -133,10 +150,11 @@ func (p *plant) soilCold(i int) bool {
 }
 
 // leastNight is the mean of ten nights from which a crop is set out: a little
-// below the printed least night, and no higher than half way to its lower end.
+// below the printed least night, and no higher than the lower end of its range,
+// which northern growers go by.
 func leastNight(c *crop.Crop) float64 {
 	f := c.SetNightMin
-	return math.Min(f.Value-nightSlackC, (f.Value+f.Low)/2)
+	return math.Min(f.Value-nightSlackC, f.Low)
 }
 
 // emerge adds up the days' share of the way to emergence.
@@ -159,7 +177,7 @@ func (p *plant) emerge(i *int) Cause {
 		warm += soil[*i]
 		*i++
 		if done >= 1 {
-			share := p.t.germ.shareOver(float64(warm/float32(n)), soilSwingC)
+			share := p.t.germ.bestShare(float64(warm/float32(n)), soilSwingC)
 			alive := share * p.t.world(p.f).Emerge * math.Pow(keep, float64(n))
 			if alive < seedLeast && !p.standing {
 				return NotUp
@@ -181,7 +199,7 @@ func (p *plant) note(i int) {
 	}
 	w := (i - p.plan) / 7
 	p.mark = p.plan + 7*(w+1)
-	if p.sum == nil || w >= len(p.sum.cover) {
+	if w >= len(p.sum.cover) {
 		return
 	}
 	s := float64(min(1, p.co.size.at(p.u*p.inv)))
@@ -206,7 +224,6 @@ func (p *plant) step(i int) fate {
 	}
 	p.u += r.grow
 	p.v += r.dev
-	p.pace += paceLag * (r.grow - p.pace)
 	if r.night <= p.soft && r.night <= p.limit(r) && (!p.standing || i >= p.plan) {
 		return frozen
 	}

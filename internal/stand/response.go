@@ -50,6 +50,9 @@ func newWarmth(c *crop.Crop) warmth {
 // over is the day's rate in reference days, for its lowest and highest.
 func (w *warmth) over(lo, hi float64) float64 {
 	mid, half := (lo+hi)/2, (hi-lo)/2
+	if lo >= w.base && hi <= w.opt {
+		return (mid - w.base) * w.up * w.perUnit
+	}
 	sum := 0.0
 	for _, s := range dayShape {
 		t := mid + half*s

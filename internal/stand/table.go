@@ -15,6 +15,7 @@ type rate struct {
 	grow   float32 // growth, good days
 	night  float32 // coldest of the night with cover and the future's doubt, °C
 	hard   float32 // 0 = soft .. 1 = hardened
+	pace   float32 // growth lately in the open, good days a day: how near the winter's standstill is
 	vern   float32 // cold that counts towards bolting or bulbing, days
 	bolt   float32 // long warm days that count towards bolting, reference days
 	set    float32 // share of flowers that set
@@ -73,6 +74,7 @@ func (t *Table) fill() {
 		w := t.world(f)
 		pace := 1 / math.Max(0.3, w.Days)
 		o := f * a.n
+		open := 1.0
 		for i := range a.n {
 			lo, hi := float64(a.tmin[o+i]), float64(a.tmax[o+i])
 			chill := chillCheck(c, lo)
@@ -87,6 +89,8 @@ func (t *Table) fill() {
 				r.night = 20
 			}
 			r.hard = a.hard[o+i]
+			open += paceLag * (dev*light.at(float64(a.open[o+i])) - open)
+			r.pace = float32(open)
 			r.vern = float32(coldDay(c, lo, hi))
 			r.bolt = float32(dev * boltShare(c, float64(a.dayH[i]), hi))
 			r.set = 1
@@ -101,7 +105,9 @@ const (
 	fieldSlow    = 1.15 // days to come up in a bed over days in the laboratory's table (assumption)
 	chillPerC    = 0.08 // growth lost per degree of night below ChillC (assumption)
 	chillMost    = 0.6
-	boltRampH    = 1.0 // hours above BoltDayH for full effect
+	boltRampH    = 1.0  // hours above BoltDayH for full effect after a winter
+	boltPerH     = 0.75 // effect of each hour above BoltDayH on crops that need no winter (assumption)
+	boltMost     = 1.5
 	vernLeastC   = 0.0 // colder hours do not count as chill
 	vernFadeC    = 4.0 // an hour counts fully this far below the printed limit (assumption)
 	longEnoughH  = 11.5
@@ -148,7 +154,7 @@ func boltShare(c *crop.Crop, dayH, hi float64) float64 {
 		}
 		return clamp01((dayH - from) / boltRampH)
 	case from > 0:
-		return clamp01((dayH-from)/boltRampH) * (0.5 + 0.5*clamp01((hi-15)/8))
+		return clamp((dayH-from)*boltPerH, 0, boltMost) * (0.5 + 0.5*clamp01((hi-15)/8))
 	}
 	return 0
 }

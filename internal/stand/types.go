@@ -61,6 +61,7 @@ const (
 	Spent      Cause = "natural end"
 	Unhardened Cause = "frost before it hardened"
 	NoBulb     Cause = "days too short to bulb"
+	ColdSoil   Cause = "soil too cold"
 	NoCold     Cause = "no winter cold to form a bulb"
 )
 

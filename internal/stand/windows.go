@@ -46,18 +46,19 @@ const (
 )
 
 const (
-	worksOf20    = 14 // cool and autumn crops (growth.md, "Counts")
-	tenderOf20   = 17 // warm crops: growers avoid one loss in seven
-	bestOf20     = 17
-	bestShare    = 0.60 // of the smaller of the book's and the place's yield
-	bestDue      = 1.2
-	gainStep     = 20 // a start is dropped when waiting this many days
-	gainLeast    = 8  // delays the pick by less than this
-	gainYield    = 0.97
-	cloveSoilC   = 16.0 // bulbs planted in autumn wait for soil this cool (common practice)
-	rootSoilC    = 6.0  // and do best while it still lets them root
-	windowSeed   = 1
-	closeSamples = 1 // gaps of so many samples are closed
+	worksOf20  = 14 // cool and autumn crops (growth.md, "Counts")
+	tenderOf20 = 17 // warm crops: growers avoid one loss in seven
+	bestOf20   = 17
+	bestShare  = 0.60 // of the smaller of the book's and the place's yield
+	bestDue    = 1.2
+	gainStep   = 20 // a start is dropped when waiting this many days
+	gainLeast  = 8  // delays the pick by less than this
+	gainYield  = 0.97
+	cloveSoilC = 16.0 // bulbs planted in autumn wait for soil this cool (common practice)
+	rootSoilC  = 6.0  // and do best while it still lets them root
+	windowSeed = 1
+	closeDays  = 10 // gaps no longer than this are closed, ranges shorter than this dropped beside longer ones
+	windowWait = 3  // days a start is put off in a cold spell: the day itself is asked for
 )
 
 // trial is one start day tried in all futures.
@@ -103,8 +104,8 @@ func (t *Table) Window(way crop.Way, step int) Window {
 	for i, tr := range trials {
 		works[i], best[i] = tr.works, tr.best
 	}
-	closeGaps(works)
-	closeGaps(best)
+	tidy(works, closeDays/step)
+	tidy(best, closeDays/step)
 	w.AllYear = all(works)
 	w.Works = t.ranges(works, trials, step)
 	w.Best = t.ranges(best, trials, step)
@@ -119,7 +120,7 @@ func (t *Table) trials(co *course, step int) []trial {
 	ahead := (gainStep + step - 1) / step
 	first := t.air.at(t.air.env.Start)
 	all := make([]trial, n+ahead)
-	scratch := tally{flow: make([]float32, t.air.n)}
+	scratch := tally{flow: make([]float32, t.air.n), wait: windowWait}
 	for i := range all {
 		all[i] = t.try(co, first+i*step, &scratch)
 	}
@@ -137,7 +138,7 @@ func (t *Table) trials(co *course, step int) []trial {
 			continue
 		}
 		a.gain = a.first.None() || b.first.None() ||
-			int(b.first.Likely-a.first.Likely)-ahead*step+gainStep >= gainLeast ||
+			pickLater(all, i, i+ahead)-float64(ahead*step-gainStep) >= gainLeast ||
 			b.kg < gainYield*a.kg && t.yieldTells(co, a)
 		a.works = a.ok20 >= need && a.gain
 		a.best = a.works && a.best20 >= bestOf20
@@ -148,7 +149,7 @@ func (t *Table) trials(co *course, step int) []trial {
 // yieldTells reports starts whose date of picking is set by winter and not by
 // the start, so that starting sooner shows in the yield alone.
 func (t *Table) yieldTells(co *course, tr *trial) bool {
-	if t.Crop.AutumnPlant || co.ripe == byWinter {
+	if t.Crop.AutumnPlant || co.ripe == byWinter || co.ripe == byForm {
 		return true
 	}
 	i := t.air.at(tr.first.Likely)
@@ -184,7 +185,7 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		if co.way == crop.Sow {
 			from = max(from, p.up-co.upDays)
 		}
-		if p.first-from <= due && p.total >= bestShare/floorShare*co.floorKg*float32(t.world(f).Yield) {
+		if p.first-from <= due && p.total >= bestShare/floorShare*co.floorKg*min(1, float32(t.world(f).Yield)) {
 			best++
 		}
 	}
@@ -219,14 +220,59 @@ func causeIndex(c Cause) int {
 	return len(causes) - 1
 }
 
-// closeGaps fills gaps of closeSamples samples in a circle.
-func closeGaps(on []bool) {
-	n := len(on)
-	was := append([]bool(nil), on...)
-	for i := range on {
-		if !was[i] && was[(i+n-1)%n] && was[(i+1)%n] {
-			on[i] = true
+// pickLater is how many days later a start j is picked than a start i, each
+// smoothed with its neighbours.
+func pickLater(all []trial, i, j int) float64 {
+	mean := func(i int) float64 {
+		sum, n := 0.0, 0.0
+		for k := max(0, i-1); k <= min(len(all)-1, i+1); k++ {
+			if !all[k].first.None() {
+				sum += float64(all[k].first.Likely)
+				n++
+			}
 		}
+		return sum / n
+	}
+	return mean(j) - mean(i)
+}
+
+// tidy closes gaps of at most most samples in the circle and drops runs as
+// short beside longer ones. A gap of one sample is always closed.
+func tidy(on []bool, most int) {
+	most = max(1, most)
+	if all(on) {
+		return
+	}
+	n := len(on)
+	off := make([]bool, n)
+	for i := range on {
+		off[i] = !on[i]
+	}
+	for _, s := range spans(off) {
+		if width(s, n) <= most {
+			fill(on, s, true)
+		}
+	}
+	if all(on) {
+		return
+	}
+	runs := spans(on)
+	long := 0
+	for _, s := range runs {
+		long = max(long, width(s, n))
+	}
+	for _, s := range runs {
+		if w := width(s, n); w <= most && w < long {
+			fill(on, s, false)
+		}
+	}
+}
+
+func width(s [2]int, n int) int { return (s[1]-s[0]+n)%n + 1 }
+
+func fill(on []bool, s [2]int, v bool) {
+	for k := range width(s, len(on)) {
+		on[(s[0]+k)%len(on)] = v
 	}
 }
 
@@ -305,6 +351,8 @@ func (t *Table) limitWord(tr *trial) string {
 		if tr.warmSoil {
 			return Heat
 		}
+		return SoilCold
+	case ColdSoil:
 		return SoilCold
 	case Chilled:
 		return NightCold
