@@ -27,8 +27,10 @@ type Crops interface {
 // Bounds on a file, so that a hostile one costs little.
 const (
 	maxBytes   = 1 << 20
-	maxLine    = 2000 // letters in a line
-	maxNesting = 60   // brackets within brackets
+	maxLine    = 2000  // letters in a line
+	maxNesting = 60    // brackets within brackets
+	maxMarks   = 60000 // colons and commas
+	maxLines   = 15000 // the parser's time grows with their square
 )
 
 // Read reads a garden file called name. It returns the garden, or all that is
@@ -97,14 +99,16 @@ func firstBad(text []byte) int {
 	return len(text)
 }
 
-// shallow refuses endless lines and brackets, which no person writes.
+// shallow refuses endless lines, brackets and entries, which no person writes.
 func (r *reader) shallow(text []byte) bool {
-	line, letters, depth := 1, 0, 0
+	line, letters, depth, marks := 1, 0, 0, 0
 	for _, c := range text {
 		switch c {
 		case '\n':
 			line, letters = line+1, 0
 			continue
+		case ':', ',':
+			marks++
 		case '[', '{':
 			depth++
 		case ']', '}':
@@ -113,6 +117,10 @@ func (r *reader) shallow(text []byte) bool {
 		letters++
 		if letters > 4*maxLine {
 			r.whole(fmt.Sprintf("line %d is very long", line), fmt.Sprintf("A line holds at most %d letters. Break it.", maxLine))
+			return false
+		}
+		if marks > maxMarks || line > maxLines {
+			r.whole("more entries than a garden has", "Split the garden into two files.")
 			return false
 		}
 		if depth > maxNesting {

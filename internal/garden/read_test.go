@@ -153,6 +153,7 @@ func TestWholeFileFaults(t *testing.T) {
 		"binary":      {"garden: \x00\x01", "not a text file"},
 		"latin-1":     {"garden: caf\xe9\n", "letters in another encoding, first in line 1"},
 		"huge":        {"garden: big\n" + strings.Repeat("# more\n", 200000), "1400012 bytes"},
+		"entries":     {strings.Repeat("a: 1\n", 70000), "more entries than a garden has"},
 		"endless":     {"garden: " + strings.Repeat("x", 9000), "line 1 is very long"},
 		"brackets":    {"garden: " + strings.Repeat("[", 5000), "line 1 opens too many brackets"},
 		"deep braces": {"a:\n" + strings.Repeat("{a:\n", 5000), "line 62 opens too many brackets"},
@@ -255,6 +256,9 @@ func TestDemoGardens(t *testing.T) {
 		}
 		if len(g.Spaces) != tt.spaces || g.From != tt.from || (g.Place.LatDeg < 0) != tt.south {
 			t.Errorf("%s: %d spaces, from %v, latitude %v", tt.name, len(g.Spaces), g.From, g.Place.LatDeg)
+		}
+		if s, ok := g.Space("terrace-box"); ok && (s.RimUp.M != 0.4 || s.Floor.M != 6 || s.Rim.M != 6.4) {
+			t.Errorf("terrace box: rim %v m, floor %v m, together %v m; want 0.4, 6 and 6.4 (the file's own figures)", s.RimUp.M, s.Floor.M, s.Rim.M)
 		}
 	}
 }
