@@ -28,8 +28,9 @@ func (p *plant) fruitRun(i int) {
 		r := &p.day[i]
 		flow[i] = 0
 		if used < p.co.pick {
-			flow[i] = perDay * r.grow * r.set * min(1, p.co.size.at(p.u*p.inv))
-			used += r.dev * spend(p.t.Crop, r.set)
+			share := r.grow * r.set * min(1, p.co.size.at(p.u*p.inv))
+			flow[i] = perDay * share
+			used += spend(p.t.Crop, r.dev, share)
 			lastSet = i
 		}
 		for next < i && p.v-at >= p.co.lag {
@@ -63,15 +64,17 @@ func (p *plant) fruitRun(i int) {
 	p.late(i)
 }
 
-// spend is how much of a day's flowering a plant uses up when this share of
-// it sets: flowers that drop cost little. What stands the winter in flower
-// loses nothing by it.
-func spend(c *crop.Crop, set float32) float32 {
+// spend is how much of its picking days a plant uses up in a day: part goes
+// with its age, part with the fruit it carries, so that flowers that drop cost
+// little. What stands the winter in flower spends by its fruit alone.
+func spend(c *crop.Crop, dev, fruit float32) float32 {
 	if c.AutumnPlant {
-		return set
+		return fruit
 	}
-	return 0.3 + 0.7*set
+	return ageSpend*dev + (1-ageSpend)*fruit
 }
+
+const ageSpend = 0.4 // (assumption)
 
 // tooChill says that nights have grown so cold that a warm crop stops for the
 // year: their mean lies endChillC under the night that checks it.

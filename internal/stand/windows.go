@@ -56,9 +56,8 @@ const (
 	gainYield  = 0.97
 	cloveSoilC = 16.0 // bulbs planted in autumn wait for soil this cool (common practice)
 	rootSoilC  = 6.0  // and do best while it still lets them root
-	windowSeed = 1
-	closeDays  = 10 // gaps no longer than this are closed, ranges shorter than this dropped beside longer ones
-	windowWait = 3  // days a start is put off in a cold spell: the day itself is asked for
+	closeDays  = 10   // gaps no longer than this are closed, ranges shorter than this dropped beside longer ones
+	windowWait = 3    // days a start is put off in a cold spell: the day itself is asked for
 )
 
 // trial is one start day tried in all futures.
@@ -76,14 +75,15 @@ type trial struct {
 
 // Windows tries a start every step days through a year and reads off the days
 // that work, by the definition in docs/growth.md. env should be a plain open
-// bed with 50 futures or more; counts are told out of twenty.
+// bed with 50 futures or more; counts are told out of twenty. They count the
+// weather alone: the crop is held to the book's middle figures.
 func Windows(c *crop.Crop, env *Env, step int) []Window {
 	return NewAir(env).Windows(c, step)
 }
 
 // Windows is Windows for a space whose air is shared with other crops.
 func (a *Air) Windows(c *crop.Crop, step int) []Window {
-	t := a.Table(c, Worlds(c, a.k, windowSeed))
+	t := a.Table(c, nil)
 	var out []Window
 	for _, way := range c.Ways {
 		out = append(out, t.Window(way, step))
@@ -378,4 +378,19 @@ func (t *Table) limitWord(tr *trial) string {
 		}
 	}
 	return ShortDay
+}
+
+// Open reports whether d, in any year, lies in a range that works.
+func (w Window) Open(d cal.Day) bool {
+	if w.AllYear {
+		return true
+	}
+	x := d.YearDay()
+	for _, r := range w.Works {
+		a, b := r.From.YearDay(), r.To.YearDay()
+		if a <= b && x >= a && x <= b || a > b && (x >= a || x <= b) {
+			return true
+		}
+	}
+	return false
 }

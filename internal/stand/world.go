@@ -11,8 +11,8 @@ import (
 const (
 	tenthZ    = 1.2816 // standard normal at 90 %
 	mostZ     = 1.6449 // draws stay within nine in ten
-	leastDays = 0.85   // a gardener's one variety differs less than all varieties do
-	mostDays  = 1.20
+	leastDays = 0.88   // a gardener's one variety differs less than all varieties do
+	mostDays  = 1.15
 	daysDoubt = 0.05 // doubt where the book gives no spread
 	yieldLow  = 0.5
 	yieldHigh = 1.6

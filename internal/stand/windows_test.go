@@ -1,0 +1,131 @@
+package stand
+
+import (
+	"testing"
+	"time"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// TestWindowsSeattle compares edges with the sowing season of the maritime
+// Pacific Northwest (common practice of its gardeners; three weeks' doubt,
+// for printed calendars of one place differ by as much).
+func TestWindowsSeattle(t *testing.T) {
+	const tolDays = 21
+	a := NewAir(seattle(t, 60))
+	md := func(m time.Month, d int) int { return cal.Of(2018, m, d).YearDay() }
+	for _, tt := range []struct {
+		crop     crop.ID
+		way      crop.Way
+		from, to int // day of the year; 0 = not checked
+		limit    string
+	}{
+		{"tomato-cherry", crop.SetOut, md(5, 10), md(6, 15), ""},
+		{"snap-bean-bush", crop.Sow, md(5, 10), md(7, 20), NotRipe},
+		{"sweet-corn", crop.Sow, md(5, 1), md(6, 15), NotRipe},
+		{"winter-squash", crop.SetOut, md(5, 15), md(6, 15), NotRipe},
+		{"pea-shelling", crop.Sow, md(2, 20), 0, ""},
+		{"carrot", crop.Sow, md(3, 20), md(7, 31), ""},
+		{"lettuce-leaf", crop.Sow, md(3, 15), md(8, 31), ""},
+		{"kale", crop.Sow, md(3, 15), md(8, 10), ""},
+		{"leek", crop.SetOut, md(3, 20), md(8, 1), ""},
+		{"garlic", crop.Plant, md(10, 1), 0, ""},
+		{"potato", crop.Plant, md(3, 17), 0, ""},
+		{"broccoli", crop.SetOut, md(3, 20), md(8, 15), ""},
+	} {
+		c := fromBook(t, tt.crop)
+		var w Window
+		for _, x := range a.Windows(c, 5) {
+			if x.Way == tt.way {
+				w = x
+			}
+		}
+		if len(w.Works) == 0 {
+			t.Errorf("%s, %s: no window", tt.crop, tt.way)
+			continue
+		}
+		first, last := w.Works[0], w.Works[len(w.Works)-1]
+		if d := first.From.YearDay() - tt.from; tt.from > 0 && (d > tolDays || d < -tolDays) {
+			t.Errorf("%s, %s: works from %s, want about day %d", tt.crop, tt.way, first.From.Short(), tt.from)
+		}
+		if d := last.To.YearDay() - tt.to; tt.to > 0 && (d > tolDays || d < -tolDays) {
+			t.Errorf("%s, %s: works to %s, want about day %d", tt.crop, tt.way, last.To.Short(), tt.to)
+		}
+		if tt.limit != "" && last.LimitTo != tt.limit {
+			t.Errorf("%s, %s: ended by %q, want %q", tt.crop, tt.way, last.LimitTo, tt.limit)
+		}
+	}
+}
+
+// TestSpinachHasTwoSeasons: long days part spring from autumn sowings.
+func TestSpinachHasTwoSeasons(t *testing.T) {
+	w := NewAir(seattle(t, 60)).Windows(fromBook(t, "spinach"), 5)[0]
+	if len(w.Works) != 2 || w.Works[0].LimitTo != Bolts {
+		t.Fatalf("spinach works in %d ranges %+v, want two parted by bolting (common practice)", len(w.Works), w.Works)
+	}
+	if w.Open(cal.Of(2030, 5, 20)) || !w.Open(cal.Of(2030, 8, 25)) {
+		t.Error("spinach sown on 20 May should fail and on 25 August work")
+	}
+}
+
+// TestBestWithinWorks: best days are among those that work, and every range
+// of a crop with edges says what bounds it.
+func TestBestWithinWorks(t *testing.T) {
+	a := NewAir(maritime(40))
+	seen := 0
+	for _, c := range book(t) {
+		for _, w := range a.Windows(c, 7) {
+			for _, r := range w.Best {
+				seen++
+				for d := r.From; d <= r.To; d += 7 {
+					if !w.Open(d) {
+						t.Errorf("%s, %s: %s is best but does not work", w.Crop, w.Way, d.Short())
+					}
+				}
+			}
+			for _, r := range w.Works {
+				if !w.AllYear && (r.LimitFrom == "" || r.LimitTo == "") {
+					t.Errorf("%s, %s: a range without its limits: %+v", w.Crop, w.Way, r)
+				}
+			}
+			if len(w.Picks) != 3*len(w.Works) {
+				t.Errorf("%s, %s: %d picks for %d ranges", w.Crop, w.Way, len(w.Picks), len(w.Works))
+			}
+		}
+	}
+	if seen < 40 {
+		t.Fatalf("only %d best ranges", seen)
+	}
+}
+
+func TestTidy(t *testing.T) {
+	bits := func(s string) []bool {
+		b := make([]bool, len(s))
+		for i := range s {
+			b[i] = s[i] == '1'
+		}
+		return b
+	}
+	for _, tt := range []struct{ in, want string }{
+		{"0001101100", "0001111100"}, // a gap of one closes
+		{"1100000001", "1100000001"}, // round the new year
+		{"1011110000", "1111110000"},
+		{"1000011110000000", "0000011110000000"}, // a speck beside a range goes
+		{"0000100000", "0000100000"},             // a lone speck stays
+		{"1111011111", "1111111111"},
+		{"0000000000", "0000000000"},
+	} {
+		got := bits(tt.in)
+		tidy(got, 2)
+		for i, w := range bits(tt.want) {
+			if got[i] != w {
+				t.Errorf("tidy(%s) differs from %s at %d", tt.in, tt.want, i)
+				break
+			}
+		}
+	}
+	if s := spans(bits("1100000001")); len(s) != 1 || s[0] != [2]int{9, 1} {
+		t.Errorf("the range round the new year reads %v", s)
+	}
+}
