@@ -4,7 +4,6 @@ import (
 	"context"
 	"math"
 	"testing"
-	"time"
 )
 
 // agreed is how near the search's value and the evaluator's must be, in meals.
@@ -42,17 +41,5 @@ func TestSearchAgreesWithEvaluateOnGardens(t *testing.T) {
 		if plan.Value <= plan.Nothing {
 			t.Errorf("seed %d: the plan is worth %.3f, doing nothing %.3f", seed, plan.Value, plan.Nothing)
 		}
-	}
-}
-
-func TestTimes(t *testing.T) {
-	if testing.Short() {
-		t.Skip()
-	}
-	p := plausible(1, 20, 30, 60, 20)
-	for _, work := range []int{1, 400_000, 2_000_000, 4_000_000, 8_000_000} {
-		a := time.Now()
-		plan := Search(context.Background(), p, Limits{Work: work, Seed: 1, Workers: 2})
-		t.Logf("options %d work %d: %.3f s, value %.3f nothing %.3f plantings %d work %d", len(p.Options), work, time.Since(a).Seconds(), plan.Value, plan.Nothing, len(plan.Plantings), plan.Work)
 	}
 }
