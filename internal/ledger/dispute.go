@@ -1,6 +1,7 @@
 package ledger
 
 import (
+	"fmt"
 	"sort"
 
 	"bedweek/internal/cal"
@@ -15,7 +16,26 @@ type question struct {
 }
 
 type answer struct {
-	id, device, words string
+	id, device string
+	day        cal.Day
+	kind       Kind
+	count      int
+	text       string // the space, or how it looked
+}
+
+func (a answer) words() string {
+	on := a.day.Long()
+	switch {
+	case a.kind == Counted:
+		return fmt.Sprintf("%d counted on %s", a.count, on)
+	case a.kind == Looked:
+		return fmt.Sprintf("looked %s on %s", a.text, on)
+	case a.kind == PutOut && a.count > 0:
+		return fmt.Sprintf("%d set out in %s on %s", a.count, a.text, on)
+	case a.kind == PutOut:
+		return fmt.Sprintf("all set out in %s on %s", a.text, on)
+	}
+	return fmt.Sprintf("%s on %s", a.kind, on)
 }
 
 // questions gathers answers, to show those that disagree.
@@ -34,7 +54,7 @@ func (q questions) parent(id, parent string) {
 	}
 }
 
-func (q questions) answer(s step, about string, daily bool, words string) {
+func (q questions) answer(s step, about string, daily bool) {
 	k := question{about: about, kind: s.Kind}
 	if k.kind == Lost {
 		k.kind = Pulled // one question: when did it end
@@ -42,7 +62,16 @@ func (q questions) answer(s step, about string, daily bool, words string) {
 	if daily {
 		k.day = s.Happened
 	}
-	q.answers[k] = append(q.answers[k], answer{s.ID, s.Device, words})
+	a := answer{id: s.ID, device: s.Device, day: s.Happened, kind: s.Kind}
+	switch b := s.body.(type) {
+	case Count:
+		a.count = b.Count
+	case Look:
+		a.text = b.Looks
+	case Started:
+		a.count, a.text = b.Count, b.Space
+	}
+	q.answers[k] = append(q.answers[k], a)
 }
 
 // disputes lists the questions with answers from two devices that differ,
@@ -50,6 +79,9 @@ func (q questions) answer(s step, about string, daily bool, words string) {
 func (q questions) disputes() []Dispute {
 	var out []Dispute
 	for k, all := range q.answers {
+		if len(all) < 2 {
+			continue
+		}
 		seen := map[string]bool{} // answers a later one answers
 		for _, a := range all {
 			for id, n := q.parents[a.id], 0; id != "" && n < 1000; id, n = q.parents[id], n+1 {
@@ -62,9 +94,9 @@ func (q questions) disputes() []Dispute {
 			if seen[a.id] {
 				continue
 			}
-			devices[a.device], words[a.words] = true, true
+			devices[a.device], words[a.words()] = true, true
 			d.Events = append(d.Events, a.id)
-			d.Words = append(d.Words, a.words)
+			d.Words = append(d.Words, a.words())
 		}
 		if len(devices) > 1 && len(words) > 1 {
 			out = append(out, d)

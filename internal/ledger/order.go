@@ -43,26 +43,42 @@ func (s step) causes() []string {
 // Of two events with one id the first by Seq is taken. A cause not here yet is
 // not waited for. Events that cause each other in a ring, which Append
 // refuses, are opened at the lowest Seq.
-func order(events []Event) []step {
-	steps := make([]step, 0, len(events))
-	at := make(map[string]int, len(events))
-	sorted := append([]Event(nil), events...)
+func order(events []Event) []step { return orderSteps(understood(events)) }
+
+// understood decodes the bodies. The text of a body, its digest and its chain
+// value are not needed any more and are let go.
+func understood(events []Event) []step {
+	steps := make([]step, len(events))
+	for i, e := range events {
+		body, err := Decode(e)
+		if err != nil {
+			body = nil
+		}
+		steps[i] = light(step{e, body})
+	}
+	return steps
+}
+
+func light(s step) step {
+	s.Body, s.Digest, s.Chain = nil, nil, nil
+	return s
+}
+
+func orderSteps(given []step) []step {
+	sorted := append([]step(nil), given...)
 	sort.SliceStable(sorted, func(i, j int) bool {
 		if sorted[i].Seq != sorted[j].Seq {
 			return sorted[i].Seq < sorted[j].Seq
 		}
 		return sorted[i].ID < sorted[j].ID
 	})
-	for _, e := range sorted {
-		if _, twice := at[e.ID]; twice {
-			continue
+	steps := sorted[:0]
+	at := make(map[string]int, len(given))
+	for _, s := range sorted {
+		if _, twice := at[s.ID]; !twice {
+			at[s.ID] = len(steps)
+			steps = append(steps, s)
 		}
-		at[e.ID] = len(steps)
-		body, err := Decode(e)
-		if err != nil {
-			body = nil
-		}
-		steps = append(steps, step{e, body})
 	}
 	waits := make([]int, len(steps)) // causes still to come
 	frees := map[int][]int{}

@@ -26,8 +26,13 @@ func ReplayOver(standing []Planting, events []Event) State {
 
 // replayed is the replay, kept open for more.
 func replayed(standing []Planting, events []Event) *replayer {
+	return replayedSteps(standing, understood(events))
+}
+
+func replayedSteps(standing []Planting, given []step) *replayer {
 	r := newReplayer(standing)
-	steps := order(events)
+	steps := orderSteps(given)
+	r.steps = make([]step, 0, len(steps))
 	back := takenBack(steps)
 	for _, s := range steps {
 		r.arrive(s)
@@ -46,10 +51,10 @@ type replayer struct {
 	spaces      map[string]SpaceLook
 	dismissed   map[string]string
 	last        cal.Day
-	events      int
 	differences []string
 	questions   questions
 
+	steps   []step          // all that have come, to replay from when something reaches back
 	here    map[string]bool // ids that have come
 	awaited map[string]bool // ids named as causes that have not
 	touched map[string]bool // plantings changed since the last look
@@ -73,7 +78,7 @@ func newReplayer(standing []Planting) *replayer {
 
 // arrive notes that s is here and what it waits for.
 func (r *replayer) arrive(s step) {
-	r.events++
+	r.steps = append(r.steps, light(s))
 	r.here[s.ID] = true
 	delete(r.awaited, s.ID)
 	for _, id := range s.causes() {
@@ -148,7 +153,7 @@ func (r *replayer) setOut(s step, b Started) {
 	if p == nil {
 		return
 	}
-	r.questions.answer(s, p.ID, false, fmt.Sprintf("%s set out in %s on %s", plants(b.Count), b.Space, s.Happened.Long()))
+	r.questions.answer(s, p.ID, false)
 	if p.Known && b.Count > 0 && b.Count < p.Count {
 		part := *p
 		part.ID, part.From, part.FromFile = s.ID, p.ID, false
@@ -203,7 +208,7 @@ func (r *replayer) end(s step, b Ended) {
 		}
 		return
 	}
-	r.questions.answer(s, p.ID, false, fmt.Sprintf("%s on %s", s.Kind, s.Happened.Long()))
+	r.questions.answer(s, p.ID, false)
 	p.Removed += p.Count
 	p.Count, p.Ended, p.Cause = 0, s.Happened, b.Cause
 }
@@ -214,7 +219,7 @@ func (r *replayer) count(s step, b Count) {
 	if p == nil {
 		return
 	}
-	r.questions.answer(s, p.ID, true, fmt.Sprintf("%d counted on %s", b.Count, s.Happened.Long()))
+	r.questions.answer(s, p.ID, true)
 	if p.Known && b.Count != p.Count {
 		r.differ("%s: %d by eye on %s, %d by the entries. The count by eye is used.", p.words(), b.Count, s.Happened.Long(), p.Count)
 	}
@@ -240,7 +245,7 @@ func (r *replayer) look(s step, b Look) {
 	} else {
 		return
 	}
-	r.questions.answer(s, about, true, fmt.Sprintf("looked %s on %s", b.Looks, s.Happened.Long()))
+	r.questions.answer(s, about, true)
 }
 
 // planting returns the planting an event speaks of, nil when it is not here.
@@ -271,16 +276,9 @@ func (p *Planting) words() string {
 	return p.Crop + " in " + p.Space
 }
 
-func plants(n int) string {
-	if n == 0 {
-		return "all"
-	}
-	return fmt.Sprint(n)
-}
-
 // state returns a copy that later events do not change.
 func (r *replayer) state() State {
-	s := State{GardenText: r.garden, Dismissed: map[string]string{}, Events: r.events, Last: r.last}
+	s := State{GardenText: r.garden, Dismissed: map[string]string{}, Events: len(r.steps), Last: r.last}
 	for _, p := range r.plantings {
 		s.Plantings = append(s.Plantings, *p)
 	}

@@ -339,12 +339,7 @@ func (b *batch) project(ctx context.Context) error {
 		if err != nil {
 			return err
 		}
-		before := l.head
-		err = l.reload(ctx, l.writer)
-		l.head = before // the new entries are not kept yet
-		if err != nil {
-			return err
-		}
+		l.work = replayedSteps(nil, l.work.steps)
 		l.work.differing(was)
 	}
 	return project(ctx, l.writer, l.work)
