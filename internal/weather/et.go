@@ -51,12 +51,7 @@ func NetLongwaveMJ(tmaxC, tminC, eaKPa, rsMJ, rsoMJ float64) float64 {
 // PenmanMonteithMM returns the reference evapotranspiration of a day, mm.
 // [FAO56] eq. 6. Heat into the ground g is about 0 for a day.
 func PenmanMonteithMM(tmaxC, tminC, eaKPa, windMS, netMJ, gMJ, elevM float64) float64 {
-	t := (tmaxC + tminC) / 2
-	delta, gamma := SlopeKPa(t), PsychrometricKPa(elevM)
-	vpd := MeanSaturationKPa(tmaxC, tminC) - eaKPa
-	et := (latentInvMJ*delta*(netMJ-gMJ) + gamma*900/(t+273)*windMS*vpd) /
-		(delta + gamma*(1+0.34*windMS))
-	return max(0, et)
+	return StandardDayMM(Short, tmaxC, tminC, eaKPa, windMS, netMJ-gMJ, elevM)
 }
 
 // HargreavesMM returns the reference evapotranspiration from temperature
@@ -71,8 +66,6 @@ func HargreavesMM(tmaxC, tminC, raMJ float64) float64 {
 // the night's coldest ([FAO56] eq. 48), which runs low in dry country. Wind
 // below 0.5 m/s is taken as 0.5.
 func ET0MM(day Day, site Site, doy int) float64 {
-	ea := SaturationKPa(day.TminC)
-	rso := ClearSkyMJ(RaMJ(site.LatDeg, doy), site.ElevM)
-	net := (1-albedoGrass)*day.RadMJ - NetLongwaveMJ(day.TmaxC, day.TminC, ea, day.RadMJ, rso)
-	return PenmanMonteithMM(day.TmaxC, day.TminC, ea, max(leastWind, day.WindMS), net, 0, site.ElevM)
+	rad, air := ET0Parts(day, site, doy)
+	return max(0, rad+air)
 }

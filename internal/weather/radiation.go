@@ -59,16 +59,13 @@ func HargreavesRadMJ(tmaxC, tminC float64, site Site, doy int) float64 {
 		krs = krsCoast
 	}
 	ra := RaMJ(site.LatDeg, doy)
-	return min(krs*math.Sqrt(max(0, tmaxC-tminC))*ra, ClearSkyMJ(ra, site.ElevM))
+	return min(RangeRadMJ(krs, tmaxC, tminC, ra), ClearSkyMJ(ra, site.ElevM))
 }
 
 // SunshineRadMJ returns the radiation from n hours of sunshine of a possible
 // N. [FAO56] eq. 35 with the constants it recommends. In polar night it is 0.
 func SunshineRadMJ(nHours, daylightH, raMJ float64) float64 {
-	if daylightH <= 0 {
-		return 0
-	}
-	return (0.25 + 0.50*nHours/daylightH) * raMJ
+	return SunshineRadWithMJ(0.25, 0.50, nHours, daylightH, raMJ)
 }
 
 // stationWindM is the height of a weather station's wind vane when the file
