@@ -183,7 +183,7 @@ type Obstacle struct {
 	Kind                  string  // "box", "wall", "post", "tree", "roof"
 	X, Y                  float64 // centre
 	TurnDeg               float64
-	Length, Width, Height unit.Length
+	Length, Width, Height unit.Length // Height: of its top above the ground, not above Base
 	Base                  unit.Length // height of its underside above the ground
 	Round                 unit.Length // diameter of a post or crown
 	LeafOn, LeafOff       float64     // share of light passing a tree's crown; walls 0

@@ -120,6 +120,7 @@ func TestEachFault(t *testing.T) {
 		{"year: 2013", "year: 2031", 30, "year 2031 lies in the future", "year"},
 		{"lift: 15 lb", "lift: 15 cm", 7, `lift 15 cm: "cm" is no unit of mass`, "8 kg"},
 		{"across: 4 m, ", "", 11, "a tree without across", "across"},
+		{"height: 8 m", "height: 8 m, base: 9 m", 11, "a base above the top", "underside"},
 		{"kind: tree", "kind: post", 11, "in leaf of a post", "Only trees"},
 		{"  bed:\n", "  Bed one:\n", 13, "id Bed one", "bed-one"},
 		{"since: 2014}", "since: &y 2014}", 9, "an anchor (&)", "Write the value out"},

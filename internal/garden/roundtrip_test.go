@@ -137,7 +137,7 @@ func anyGarden(r *rand.Rand) *Garden {
 
 func (d dice) obstacle(i int) Obstacle {
 	o := Obstacle{ID: fmt.Sprint("o", i), Name: d.name(), Kind: d.pick("box", "tree", "post"), X: d.number(-90, 90), Y: d.number(-90, 90),
-		TurnDeg: d.number(-90, 90), Height: d.size(100, 1000), Base: d.size(0, 90)}
+		TurnDeg: d.number(-90, 90), Height: d.size(100, 1000), Base: d.size(0, 80)}
 	switch o.Kind {
 	case "box":
 		o.Length, o.Width = d.size(20, 900), d.size(10, 900)

@@ -241,6 +241,9 @@ func (r *reader) obstacles(f fields) (all []Obstacle) {
 			o.Name = p.key
 		}
 		f.outline(o.Kind)
+		if o.Base.Known() && o.Height.Known() && o.Base.M >= o.Height.M {
+			r.at(f.where("base"), "a base above the top", "Both are heights above the ground: the underside and the top.")
+		}
 		f.leaves(&o)
 		all = append(all, o)
 	})
