@@ -162,6 +162,16 @@ func fixtureKeep(r *rand.Rand, i int, sp reckon.SpaceDay) reckon.Keep {
 		ch.MealsLikely = sum / 20
 		k.Choices = append(k.Choices, ch)
 	}
+	if i == 1 { // a future that makes it late but not early: odd, but allowed
+		for c, makes := range []bool{false, true, false, true, false, false, false} {
+			if k.Choices[c].DotNext[0] && !makes {
+				k.Choices[c].NextMakes--
+			} else if !k.Choices[c].DotNext[0] && makes {
+				k.Choices[c].NextMakes++
+			}
+			k.Choices[c].DotNext[0] = makes
+		}
+	}
 	if i == 5 {
 		k.Next = ""
 		for c := range k.Choices {

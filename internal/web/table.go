@@ -93,7 +93,7 @@ func cloth(day *reckon.Day, f reckon.FoodRow, woven bool) FoodCloth {
 	weeks := min(len(f.Weeks), len(day.WeekOf))
 	for w := range weeks {
 		fw := f.Weeks[w]
-		c.Weekly = append(c.Weekly, FoodLine{Week: dayFrom(day.WeekOf[w], day.Date), ISO: day.WeekOf[w].String(), Wanted: meals(fw.Wanted),
+		c.Weekly = append(c.Weekly, FoodLine{Week: day.WeekOf[w].Time().Format("2 Jan 2006"), ISO: day.WeekOf[w].String(), Wanted: meals(fw.Wanted),
 			Expected: fmt.Sprintf("%s (%s to %s)", meals(fw.Expected), meals(fw.Low), meals(fw.High)), Enough: enough(fw), IsWanted: fw.Wanted > 0})
 	}
 	step := clothWide / float64(max(weeks, 1))

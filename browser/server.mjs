@@ -1,0 +1,30 @@
+// Starts the pages for the tests: the address in BEDWEEK_URL when given, or
+// else the fixtures of internal/web, built by `go test -c`.
+import { execFileSync, spawn } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+
+const root = new URL('..', import.meta.url).pathname;
+
+// start returns the addresses by name, and how to stop.
+export async function start() {
+  if (process.env.BEDWEEK_URL) {
+    return { urls: { given: process.env.BEDWEEK_URL.replace(/\/$/, '') }, stop() {} };
+  }
+  const folder = mkdtempSync(join(tmpdir(), 'pages-'));
+  const program = join(folder, 'pages.test');
+  execFileSync('go', ['test', '-c', '-o', program, './internal/web'], { cwd: root, stdio: 'inherit' });
+  const child = spawn(program, ['-test.run', '^TestServeFixture$', '-serve', '127.0.0.1'], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const urls = await new Promise((resolve, reject) => {
+    const found = {};
+    let text = '';
+    child.on('exit', code => reject(new Error(`the pages ended early: ${code}`)));
+    child.stdout.on('data', data => {
+      text += data;
+      for (const m of text.matchAll(/serving (\w+) (http:\S+)/g)) found[m[1]] = m[2];
+      if (Object.keys(found).length === 3) resolve(found);
+    });
+  });
+  return { urls, stop() { child.stdin.end(); rmSync(folder, { recursive: true, force: true }); } };
+}

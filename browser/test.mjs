@@ -1,0 +1,223 @@
+// Browser tests of the pages: node --test test.mjs
+// Needs chromium (path in CHROMIUM, else /usr/bin/chromium) and `npm ci`.
+import assert from 'node:assert/strict';
+import { mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import { after, before, describe, test } from 'node:test';
+import { chromium } from 'playwright-core';
+import { start } from './server.mjs';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const shots = new URL('../shots', import.meta.url).pathname;
+mkdirSync(shots, { recursive: true });
+
+let server, browser, pages = {};
+
+before(async () => {
+  server = await start();
+  browser = await chromium.launch({
+    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
+    args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--no-first-run',
+      '--host-resolver-rules=MAP garden.test 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
+  });
+  for (const [name, url] of Object.entries(server.urls)) pages[name] = await pagesOf(url);
+});
+
+after(async () => {
+  await browser?.close();
+  server?.stop();
+});
+
+// The menu's pages, one space, its forms, and one task's page.
+async function pagesOf(url) {
+  const page = await open(url, 1280);
+  const space = await page.evaluate(() => document.querySelector('.spaces a')?.getAttribute('href'));
+  const task = await page.evaluate(() => document.querySelector('input[name=task]')?.value);
+  await page.context().close();
+  const list = [['today', '/'], ['lines', '/lines'], ['keep', '/keep'], ['table', '/table'], ['plan', '/plan'], ['safe', '/safe'], ['nowhere', '/nowhere']];
+  if (space) list.push(['space', space], ['sown', `${space}/note/sown`], ['picked', `${space}/note/picked`], ['looked', `${space}/note/looked`]);
+  if (task) list.push(['look', `/look?task=${encodeURIComponent(task)}`]);
+  return list;
+}
+
+async function open(url, width, options = {}) {
+  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
+  const page = await context.newPage();
+  page.faults = [];
+  page.on('dialog', d => { page.faults.push(`dialog: ${d.message()}`); d.dismiss(); });
+  page.on('pageerror', e => page.faults.push(`error: ${e.message}`));
+  page.on('console', m => { if (m.type() === 'error' && !m.text().includes('status of 404')) page.faults.push(m.text()); });
+  await page.goto(url);
+  return page;
+}
+
+// sideways lists what sticks out of the page on the right.
+const sideways = page => page.evaluate(() => {
+  const wide = document.documentElement.clientWidth;
+  if (document.documentElement.scrollWidth <= wide) return [];
+  return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > wide + 1).slice(0, 5)
+    .map(e => `${e.tagName}.${e.getAttribute('class') ?? ''} ${Math.round(e.getBoundingClientRect().right)}`);
+});
+
+// smallTargets lists what can be touched and is under 44 px either way. A
+// radio button counts with its label, which is touched for it.
+const smallTargets = page => page.evaluate(() =>
+  [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
+    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
+    .map(e => [e, (e.type === 'radio' ? e.closest('label') : e).getBoundingClientRect()])
+    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
+    .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
+
+const axeFaults = async page => {
+  await page.evaluate(axe);
+  return page.evaluate(async () => {
+    const r = await window.axe.run(document, {
+      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      rules: { 'color-contrast-enhanced': { enabled: true } },
+    });
+    return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
+  });
+};
+
+for (const width of [390, 1280]) {
+  test(`every page at ${width} px: no sideways scroll, nothing for axe, targets of 44 px`, async t => {
+    for (const [name, list] of Object.entries(pages)) {
+      for (const [word, path] of list) {
+        await t.test(`${name} ${word}`, async () => {
+          const page = await open(server.urls[name] + path, width);
+          await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
+          assert.deepEqual(await sideways(page), [], 'sticks out');
+          assert.deepEqual(await smallTargets(page), [], 'too small');
+          const found = await axeFaults(page);
+          assert.deepEqual(found.faults, []);
+          assert.ok(found.passes > 10, 'axe looked at the page');
+          assert.equal(await page.locator('main em, script').count(), 0, 'typed markup became markup');
+          assert.deepEqual(page.faults, []);
+          await page.reload();
+          await page.screenshot({ path: join(shots, `${name}-${word}-${width}.png`), fullPage: true });
+          await page.context().close();
+        });
+      }
+    }
+  });
+}
+
+test('every page at 320 px with text twice as large: no sideways scroll', async () => {
+  for (const [name, list] of Object.entries(pages)) {
+    for (const [word, path] of list) {
+      const page = await open(server.urls[name] + path, 320);
+      const cdp = await page.context().newCDPSession(page);
+      await cdp.send('Emulation.setDeviceMetricsOverride', { width: 320, height: 640, deviceScaleFactor: 1, mobile: false });
+      await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
+      await page.evaluate(() => { const s = new CSSStyleSheet(); s.replaceSync('html{font-size:200%!important}'); document.adoptedStyleSheets = [s]; });
+      assert.deepEqual(await sideways(page), [], `${name} ${word}`);
+      await page.context().close();
+    }
+  }
+});
+
+test('every page of the menu by keyboard in at most 12 steps, with the focus seen', async () => {
+  const url = Object.values(server.urls)[0];
+  const page = await open(url, 1280);
+  const hrefs = await page.evaluate(() => [...document.querySelectorAll('.menu a')].map(a => a.getAttribute('href')));
+  assert.equal(hrefs.length, 6);
+  for (const href of hrefs) {
+    await page.goto(url);
+    let steps = 0;
+    for (;;) {
+      await page.keyboard.press('Tab');
+      assert.ok(++steps <= 12, `${href} is not reached in 12 steps`);
+      const at = await page.evaluate(() => {
+        const e = document.activeElement, s = getComputedStyle(e);
+        return { href: e.getAttribute('href'), seen: s.outlineStyle !== 'none' && parseFloat(s.outlineWidth) >= 2 };
+      });
+      assert.ok(at.seen, `focus is not seen at step ${steps}`);
+      if (at.href === href) break;
+    }
+    await page.keyboard.press('Enter');
+    await page.waitForURL(new URL(href, url).href);
+    assert.equal(await page.locator('.menu a[aria-current=page]').getAttribute('href'), href);
+  }
+  await page.goto(url);
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  assert.equal(await page.evaluate(() => document.activeElement.id), 'main', 'the skip link leads to the page');
+  await page.context().close();
+});
+
+test('nothing focused on a phone lies under the menu', async () => {
+  const page = await open(Object.values(server.urls)[0], 390);
+  for (let i = 0; i < 40; i++) {
+    await page.keyboard.press('Tab');
+    const hidden = await page.evaluate(() => {
+      const e = document.activeElement, menu = document.querySelector('.menu');
+      if (e === document.body || menu.contains(e)) return '';
+      const r = e.getBoundingClientRect(), m = menu.getBoundingClientRect();
+      return r.top >= m.top ? e.textContent || e.name : '';
+    });
+    assert.equal(hidden, '', `step ${i}`);
+  }
+  await page.context().close();
+});
+
+// Without script, and by a name over plain http, where a browser sends no
+// Sec-Fetch-Site: forms must work all the same.
+for (const by of ['127.0.0.1', 'garden.test']) {
+  test(`without script, by ${by}: answer a task, take it back, note with a slip`, { skip: process.env.BEDWEEK_URL ? 'writes; fixtures only' : false }, async () => {
+    const url = server.urls.rich.replace('127.0.0.1', by);
+    const page = await open(url, 390, { javaScriptEnabled: false });
+    await page.locator('.task').nth(1).getByRole('button', { name: 'Did it' }).click();
+    assert.match(await page.locator('.saved').innerText(), /Saved: sow garlic\./);
+    await page.screenshot({ path: join(shots, 'saved-390.png') });
+    await page.getByRole('button', { name: 'Take it back' }).click();
+    assert.match(await page.locator('.saved').innerText(), /Taken back/);
+    await page.goto(`${url}/space/gate-bed/note/counted`);
+    await page.getByLabel('How many stand there').fill('many');
+    await page.getByRole('button', { name: 'Save' }).click();
+    assert.match(await page.locator('.fault').innerText(), /whole number/);
+    assert.equal(await page.getByLabel('How many stand there').inputValue(), 'many');
+    await page.screenshot({ path: join(shots, 'slip-390.png'), fullPage: true });
+    await page.getByLabel('How many stand there').fill('7');
+    await page.getByRole('button', { name: 'Save' }).click();
+    assert.match(await page.locator('.saved').innerText(), /Saved: Counted, Gate bed\./);
+    await page.goto(`${url}/`);
+    await page.locator('.task').first().getByRole('button', { name: 'Looks different' }).click();
+    assert.equal(await page.locator('h1').innerText(), 'What is different?');
+    await page.context().close();
+  });
+}
+
+describe('paper', () => {
+  test('black, 14 pt or more, boxes to tick, no menu, and a PDF of each page', async () => {
+    for (const [name, list] of Object.entries(pages)) {
+      for (const [word, path] of list.slice(0, 6)) {
+        const page = await open(server.urls[name] + path, 1000);
+        await page.emulateMedia({ media: 'print' });
+        const seen = await page.evaluate(() => {
+          const out = { small: [], tinted: [], menu: document.querySelector('.menu').checkVisibility(), ticks: 0, tasks: 0, printed: '' };
+          const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+          while (walk.nextNode()) {
+            const e = walk.currentNode.parentElement;
+            if (!walk.currentNode.data.trim() || !e.checkVisibility() || e.closest('svg') || e.closest('.skip')) continue;
+            const s = getComputedStyle(e);
+            if (parseFloat(s.fontSize) < 18.6) out.small.push(`${e.tagName} ${s.fontSize} ${e.textContent.slice(0, 30)}`);
+            if (s.color !== 'rgb(0, 0, 0)') out.tinted.push(`${e.tagName} ${s.color}`);
+          }
+          out.tasks = document.querySelectorAll('.task').length;
+          out.ticks = [...document.querySelectorAll('.task .tick')].filter(t => t.getBoundingClientRect().width > 15).length;
+          out.printed = document.querySelector('.foot').innerText;
+          return out;
+        });
+        assert.deepEqual(seen.small, [], `${name} ${word}: under 14 pt`);
+        assert.deepEqual(seen.tinted, [], `${name} ${word}: not black`);
+        assert.equal(seen.menu, false);
+        assert.equal(seen.ticks, seen.tasks);
+        assert.match(seen.printed, /Printed on .+, good until /);
+        const pdf = await page.pdf({ path: join(shots, `${name}-${word}.pdf`), preferCSSPageSize: true });
+        assert.equal(pdf.subarray(0, 5).toString(), '%PDF-');
+        await page.context().close();
+      }
+    }
+  });
+});
