@@ -17,7 +17,7 @@ import (
 
 // readGarden reads a garden file and prints every fault.
 func readGarden(w *world, name string, text []byte, book *crop.Book) (*garden.Garden, bool) {
-	g, faults := garden.Read(name, text, reckon.Names(book))
+	g, faults := garden.Read(name, text, garden.FromBook(book))
 	for _, f := range faults {
 		fmt.Fprintln(w.err, f.String())
 	}

@@ -80,6 +80,7 @@ func TestEachFault(t *testing.T) {
 		what     string
 		remedy   string // part of it
 	}{
+		{"122.3 W", "122.3 W\n  weather: ../w.csv", 5, "a file in another folder", "beside the garden file"},
 		{"depth: 30 cm", "depth: 30", 20, "depth 30: a length without a unit", "60 cm or 2'6\""},
 		{"depth: 30 cm", "depth: 0 cm", 20, "depth 0 cm", "more than 0"},
 		{"depth: 30 cm", "depth: 18 m", 20, "depth 18 m", "Did you mean 18 cm?"},

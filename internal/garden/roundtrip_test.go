@@ -96,6 +96,7 @@ func anyGarden(r *rand.Rand) *Garden {
 	d := dice{r}
 	g := &Garden{Name: d.name(), Place: Place{LatDeg: d.number(0, 90), LonDeg: d.number(-180, 180), Sheltered: d.flip()}}
 	if d.flip() {
+		g.Place.Weather = "record 2015.csv"
 		g.Place.Elev, g.Place.Zone, g.From, g.Minutes = d.size(0, 90000), "Europe/London", cal.Of(2015, 4, 1+d.IntN(29)), d.number(1, 900)
 	}
 	for i := range d.IntN(4) {
@@ -241,6 +242,7 @@ func written(g *Garden) string {
 	y.put(1, "elevation", g.Place.Elev)
 	y.put(1, "zone", g.Place.Zone)
 	y.put(1, "sheltered", g.Place.Sheltered)
+	y.put(1, "weather", g.Place.Weather)
 	if g.From != 0 {
 		y.put(0, "from", g.From.String())
 	}

@@ -2,6 +2,7 @@ package garden
 
 import (
 	"fmt"
+	"strings"
 
 	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/token"
@@ -64,7 +65,19 @@ func (r *reader) place(p pair) Place {
 		Elev:      f.length("elevation", bound{-430, 6000, false}),
 		Zone:      f.zone("zone"),
 		Sheltered: f.yes("sheltered", false),
+		Weather:   f.beside("weather"),
 	}
+}
+
+// beside reads the name of a file that lies in the garden file's own folder.
+func (f fields) beside(key string) string {
+	name := f.name(key)
+	if strings.ContainsAny(name, `/\:`) || strings.HasPrefix(name, "..") {
+		tk := f.where(key)
+		f.r.at(tk, "a file in another folder", "Put the weather file beside the garden file and give its name alone, such as weather.csv.")
+		return ""
+	}
+	return name
 }
 
 // degrees reads a latitude, longitude or turn.

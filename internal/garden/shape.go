@@ -51,7 +51,7 @@ func fileShape() shape {
 func placeShape() shape {
 	return shape{"place", "the place", []key{
 		{name: "latitude", needed: true}, {name: "longitude", needed: true}, {name: "elevation"},
-		{name: "zone"}, {name: "sheltered", words: yesNo()},
+		{name: "zone"}, {name: "sheltered", words: yesNo()}, {name: "weather"},
 	}}
 }
 

@@ -76,7 +76,7 @@ func demoInputs(t *testing.T, c demoCase) *Inputs {
 	if c.south {
 		text = demo.SouthYAML
 	}
-	g, faults := garden.Read("demo", text, Names(book))
+	g, faults := garden.Read("demo", text, garden.FromBook(book))
 	if len(faults) > 0 {
 		t.Fatal(faults)
 	}

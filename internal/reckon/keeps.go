@@ -15,7 +15,7 @@ import (
 const noise = 1.0
 
 // keepWork is the search behind one pull week.
-const keepWork = 120_000
+const keepWork = 40_000
 
 // keepHorizon is how many weeks ahead the pull-or-keep question is asked.
 const keepHorizon = 16
@@ -54,9 +54,9 @@ func (r *Result) keeps(ctx context.Context) []Keep {
 // pullWeeks are the weeks tried: now, and steps to the natural end, with the
 // plan's own choice among them.
 func pullWeeks(last, chosen int) []int {
-	step := max(1, (min(last, keepHorizon+4)+5)/6)
+	step := max(1, (min(last, keepHorizon)+4)/5)
 	var out []int
-	for w := 0; w < last && w <= keepHorizon+4; w += step {
+	for w := 0; w < last && w <= keepHorizon; w += step {
 		out = append(out, w)
 	}
 	out = append(out, last, chosen)

@@ -47,7 +47,7 @@ func scene(g *garden.Garden) *shade.Scene {
 }
 
 func body(o garden.Obstacle) shade.Body {
-	base, top := o.Base.M, o.Base.M+o.Height.M
+	base, top := o.Base.M, o.Height.M // both above the ground
 	switch o.Kind {
 	case "post":
 		return shade.Post(o.Name, o.X, o.Y, o.Round.M, base, top)
