@@ -9,7 +9,7 @@ import (
 
 // DefaultWork is the work of a search that is given none: about two seconds
 // on two cores for twenty spaces and 9,500 options.
-const DefaultWork = 16_000_000
+const DefaultWork = 14_000_000
 
 // Limits bound and steer a search. The zero value is lawful.
 type Limits struct {
