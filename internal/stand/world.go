@@ -23,9 +23,9 @@ const (
 
 // Worlds draws what n futures believe of a crop: factors on its days, yield
 // and emergence and an offset of its cold limits. The ends of the published
-// spread count as its 10 and 90 % points. Draws are spread evenly (additive
-// recurrence of [ROBERTS18]), so that twenty cover the range; future k is the
-// same whatever n is.
+// spread count as its 10 and 90 % points. Draws are spread evenly
+// (Kronecker sequences), so that twenty cover the range; future k is the same
+// whatever n is.
 func Worlds(c *crop.Crop, n int, seed uint64) []World {
 	out := make([]World, n)
 	h := fnv.New64a()
@@ -67,15 +67,15 @@ func spread(f crop.Figure, z, doubt float64) float64 {
 	return 1 + z/tenthZ*(high/f.Value-1)
 }
 
-// draw gives four standard normal numbers for future k.
+// draw gives four standard normal numbers for future k: steps of badly
+// approximable irrationals (golden, silver, bronze and the root of three),
+// each from its own start.
 func draw(start uint64, k int) [4]float64 {
-	const g = 1.1673039782614187 // root of x^5 = x + 1, for four dimensions
+	steps := [4]float64{0.6180339887498949, 0.41421356237309515, 0.30277563773199456, 0.7320508075688772}
 	var z [4]float64
-	step := 1.0
 	for d := range z {
-		step /= g
 		start = start*6364136223846793005 + 1442695040888963407
-		u := float64(start>>11)/(1<<53) + float64(k+1)*step
+		u := float64(start>>11)/(1<<53) + float64(k+1)*steps[d]
 		u -= math.Floor(u)
 		z[d] = clamp(math.Sqrt2*math.Erfinv(2*clamp(u, 1e-6, 1-1e-6)-1), -mostZ, mostZ)
 	}

@@ -24,6 +24,22 @@ func TestWorlds(t *testing.T) {
 	if mean < 0.9 || mean > 1.15 || low > 0.95 || high < 1.05 {
 		t.Errorf("days: mean factor %.3f from %.3f to %.3f, want about 1 with a spread", mean, low, high)
 	}
+	var fifths [5]int // of cold doubt, by the normal's own fifths
+	for _, w := range a {
+		z := w.ColdC / coldSDC
+		i := 0
+		for _, edge := range []float64{-0.84, -0.25, 0.25, 0.84} {
+			if z > edge {
+				i++
+			}
+		}
+		fifths[i]++
+	}
+	for i, n := range fifths {
+		if n < 3 || n > 5 {
+			t.Errorf("of 20 futures %d fall in fifth %d, want 3 to 5", n, i+1)
+		}
+	}
 	if Worlds(c, 1, 5)[0] == Worlds(c, 1, 6)[0] {
 		t.Error("another seed draws the same world")
 	}
