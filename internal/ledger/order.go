@@ -45,22 +45,49 @@ func (s step) causes() []string {
 // refuses, are opened at the lowest Seq.
 func order(events []Event) []step { return orderSteps(understood(events)) }
 
-// understood decodes the bodies. The text of a body, its digest and its chain
-// value are not needed any more and are let go.
+// understood decodes the bodies. What replay does not need is let go: a record
+// of ten years is kept in memory in this form.
 func understood(events []Event) []step {
 	steps := make([]step, len(events))
+	names := map[string]string{}
+	one := func(s string) string { // one copy of a text that comes often
+		if have, ok := names[s]; ok {
+			return have
+		}
+		names[s] = s
+		return s
+	}
 	for i, e := range events {
 		body, err := Decode(e)
 		if err != nil {
 			body = nil
 		}
+		e.Kind, e.Device = Kind(one(string(e.Kind))), one(e.Device)
 		steps[i] = light(step{e, body})
 	}
 	return steps
 }
 
+// light drops the body's text, the digest, the chain value and the note.
 func light(s step) step {
 	s.Body, s.Digest, s.Chain = nil, nil, nil
+	switch b := s.body.(type) {
+	case Started:
+		b.Note = ""
+		s.body = b
+	case Amount:
+		b.Note = ""
+		s.body = b
+	case Ended:
+		b.Note = ""
+		s.body = b
+	case Count:
+		b.Note = ""
+		s.body = b
+	case Look:
+		b.Note = ""
+		s.body = b
+	}
 	return s
 }
 

@@ -78,7 +78,7 @@ func newReplayer(standing []Planting) *replayer {
 
 // arrive notes that s is here and what it waits for.
 func (r *replayer) arrive(s step) {
-	r.steps = append(r.steps, light(s))
+	r.steps = append(r.steps, s)
 	r.here[s.ID] = true
 	delete(r.awaited, s.ID)
 	for _, id := range s.causes() {

@@ -323,7 +323,7 @@ func (b *batch) insert(ctx context.Context, s step) (Event, error) {
 	b.added++
 	w := b.l.work
 	b.replay = b.replay || !w.follows(s)
-	w.arrive(s)
+	w.arrive(light(s))
 	if !b.replay {
 		w.apply(s)
 	}
