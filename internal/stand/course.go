@@ -36,6 +36,8 @@ type course struct {
 	settle  int     // days to take hold
 	upDays  int     // days to come up at the reference temperature
 	size    *sizeCurve
+	cover   *sizeCurve // ground covered at an age, 0..1
+	height  *sizeCurve
 	small   float32 // age share at which a stalled plant is worth pulling
 	limit   int     // days from start to first pick that still count as success
 	floorKg float32 // least yield that counts as success
@@ -81,6 +83,7 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.goal = max(co.goal, 10)
 	co.size = newSizeCurve(steep, touch)
 	co.small = co.size.age(smallestShare)
+	co.cover, co.height = co.size.power(coverPower, leastShare), co.size.power(heightPower, 0)
 	co.lag = co.goal * float32(lagShare(c))
 	co.flower = co.goal - co.lag
 	co.pick = float32(max(c.HarvestDays.Value, shortestHold))

@@ -202,9 +202,8 @@ func (p *plant) note(i int) {
 	if w >= len(p.sum.cover) {
 		return
 	}
-	s := float64(min(1, p.co.size.at(p.u*p.inv)))
-	p.sum.cover[w] += float32(math.Max(leastShare, math.Pow(s, coverPower)))
-	p.sum.height[w] += float32(math.Pow(s, heightPower))
+	p.sum.cover[w] += p.co.cover.at(p.u * p.inv)
+	p.sum.height[w] += p.co.height.at(p.u * p.inv)
 }
 
 // fate is what a day did to a plant.

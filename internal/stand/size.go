@@ -30,6 +30,16 @@ func newSizeCurve(steep, touch float64) *sizeCurve {
 	return &s
 }
 
+// power is the curve of a part that goes with a power of size, from least up
+// to 1.
+func (s *sizeCurve) power(p float64, least float32) *sizeCurve {
+	var out sizeCurve
+	for i, x := range s {
+		out[i] = max(least, float32(math.Pow(math.Min(1, float64(x)), p)))
+	}
+	return &out
+}
+
 // at returns the size at age x; it stays level beyond sizeEnd.
 func (s *sizeCurve) at(x float32) float32 {
 	p := x * (sizeSteps / sizeEnd)

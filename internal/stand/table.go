@@ -132,6 +132,9 @@ func coldDay(c *crop.Crop, lo, hi float64) float64 {
 	case !vernalises(c):
 		return 0
 	}
+	if lo >= limit && hi <= devernAboveC {
+		return 0
+	}
 	n := 0.0
 	for _, s := range dayShape {
 		if x := (lo+hi)/2 + (hi-lo)/2*s; x >= vernLeastC && x < limit {
