@@ -128,7 +128,7 @@ func judge(a adaptor, topic string, c Case) (misses []Miss, covered bool) {
 			covered = false
 			continue
 		}
-		for _, m := range compare([]string{k}, g, c.Expect[k], c.Tolerance) {
+		for _, m := range compare([]string{k}, g, c.Expect[k], tolerances(c, k)) {
 			m.Topic, m.ID, m.Source = topic, c.ID, c.Source
 			misses = append(misses, m)
 		}

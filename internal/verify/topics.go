@@ -30,5 +30,9 @@ func adaptors() map[string]adaptor {
 		"frost_probability":   frostProbability,
 		"weather_files":       weatherFiles,
 		"seeds_trials":        seedsTrials,
+		"water":               waterCases,
+		"radiation_et":        radiationET,
+		"heat_chill":          heatChill,
+		"compost":             compost,
 	}
 }

@@ -58,11 +58,11 @@ type Extremes struct{ MinC, MaxC float64 }
 // daylight is taken as this day's. Where the sun does not rise or set the day
 // is taken as its mean.
 func LinvillC(before, today, after Extremes, latDeg float64, doy int, hour float64) float64 {
-	day := DaylightH(latDeg, doy)
+	rise, set := SunUpSolarH(latDeg, doy)
+	day := set - rise
 	if day <= 0 || day >= 24 {
 		return (today.MinC + today.MaxC) / 2
 	}
-	rise, set := 12-day/2, 12+day/2
 	byDay := func(e Extremes, h float64) float64 {
 		return e.MinC + (e.MaxC-e.MinC)*math.Sin(math.Pi*(h-rise)/(day+4))
 	}
@@ -77,4 +77,19 @@ func LinvillC(before, today, after Extremes, latDeg float64, doy int, hour float
 		return night(today, after.MinC, hour-set)
 	}
 	return byDay(today, hour)
+}
+
+// SunUpSolarH returns when the sun's upper edge rises and sets, in solar hours:
+// both 12 when it stays down, 0 and 24 when it stays up. The declination is
+// the series of J. W. Spencer, Search 2 (1971); refraction and the sun's size
+// lift it by 0.8333°.
+func SunUpSolarH(latDeg float64, doy int) (rise, set float64) {
+	g := 2 * math.Pi / 365 * float64(doy-1)
+	dec := 0.006918 - 0.399912*math.Cos(g) + 0.070257*math.Sin(g) - 0.006758*math.Cos(2*g) +
+		0.000907*math.Sin(2*g) - 0.002697*math.Cos(3*g) + 0.00148*math.Sin(3*g)
+	phi := latDeg * math.Pi / 180
+	level := math.Cos(phi) * math.Cos(dec)
+	up := math.Sin(-0.8333*math.Pi/180) - math.Sin(phi)*math.Sin(dec)
+	half := 12 / math.Pi * math.Acos(max(-1, min(1, up/max(level, 1e-12))))
+	return 12 - half, 12 + half
 }
