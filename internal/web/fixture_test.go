@@ -36,7 +36,7 @@ var fixtureFoods = []string{"Salad", "Peas", "Roots", "Greens to cook", "Beans",
 
 var today = cal.Of(2015, 10, 8)
 
-// richDay has 20 spaces, 40 lines, 6 keeps and 17 foods over 60 weeks.
+// richDay has 20 spaces and a lamp shelf, 40 lines, 6 keeps and 17 foods over 60 weeks.
 func richDay() *reckon.Day {
 	r := rand.New(rand.NewPCG(7, 11))
 	d := &reckon.Day{Garden: "Invented yard", Date: today, Demo: true, Place: "47.6 N 122.3 W, 60 m", Crops: fixtureCrops,
@@ -48,6 +48,11 @@ func richDay() *reckon.Day {
 	for i, fs := range fixtureSpaces {
 		d.Spaces = append(d.Spaces, fixtureSpace(r, i, fs.id, fs.name, fs.kind, fs.size))
 	}
+	lamp := reckon.SpaceDay{ID: "lamp", Name: "Lamp shelf in the shed", Kind: "lamp shelf", Size: "1.2 m x 0.5 m"}
+	for k, c := range fixtureCrops[:2] { // pots with no day known to move
+		lamp.Lines = append(lamp.Lines, reckon.Line{ID: fmt.Sprintf("pots-%d", k+1), Space: "lamp", Crop: c.Name, CropID: c.ID, Plants: 3 + k, Standing: true, OnShelf: today - 9, OfTwenty: -1})
+	}
+	d.Spaces = append(d.Spaces, lamp)
 	for _, sp := range d.Spaces {
 		for _, l := range sp.Lines {
 			if l.OnShelf != 0 {

@@ -15,9 +15,9 @@ var (
 	endAt   = [5]float64{0.3, 0.9, 0.5, 0.1, 0.7}
 )
 
-// threadGap is the distance of threads, in px; strokes are as wide, so that
+// threadGap is the distance of threads, in px; strokes are a little wider, so that
 // five of them make one thick line.
-const threadGap = 2.4
+const threadGap = 2
 
 // along is the day by which a share q of futures is there. A window's ends
 // are the middle four in five: early is at 0.1, late at 0.9; straight between.
@@ -32,17 +32,17 @@ func along(w cal.Window, q float64) float64 {
 // mark draws one item with its stroke at height y.
 func (c *pencil) mark(row Row, p placed, y float64, shelfY map[string]float64) Mark {
 	l := p.it.Line
-	m := Mark{ID: l.ID, Label: p.label, LabelX: p.labelX, LabelY: y - 10}
-	if row.Shelf {
+	m := Mark{No: p.it.No, Label: p.label, LabelX: p.labelX, LabelY: y - 10}
+	if row.Shelf || p.it.Tray {
 		m.Thin = true
-		m.Path = fmt.Sprintf("M%s %sH%s", px(p.x1), px(y), px(p.x2))
+		m.Path = fmt.Sprintf("M%s %sH%s", at(p.x1), at(y), at(p.x2))
 		shelfY[l.ID] = y
 		return m
 	}
 	m.Path = c.threads(p.it, y)
-	if from, ok := shelfY[l.ID]; ok && l.In.Likely >= c.s.from && l.In.Likely < c.s.to {
+	if from, ok := shelfY[l.ID]; ok && !row.Shelf && l.In.Likely >= c.s.from && l.In.Likely < c.s.to {
 		x := c.x(float64(l.In.Likely))
-		m.Slant = fmt.Sprintf("M%s %sL%s %s", px(x), px(from), px(c.clamp(x+3*c.scale+6)), px(y))
+		m.Slant = fmt.Sprintf("M%s %sL%s %s", at(x), at(from), at(c.clamp(x+3*c.scale+6)), at(y))
 	}
 	m.Picks = c.picks(p.it, y+9)
 	if p.clashing {
@@ -67,7 +67,7 @@ func (c *pencil) threads(it Item, y float64) string {
 		if x2 <= x1 {
 			continue
 		}
-		fmt.Fprintf(&b, "M%s %sH%s", px(x1), px(y+float64(k-2)*threadGap), px(x2))
+		fmt.Fprintf(&b, "M%s %sH%s", at(x1), at(y+float64(k-2)*threadGap), at(x2))
 	}
 	return b.String()
 }
@@ -80,7 +80,7 @@ func (c *pencil) picks(it Item, y float64) string {
 	var b strings.Builder
 	for d := it.First.Likely; d <= it.Last.Likely; d += 7 {
 		if d >= c.s.from && d < c.s.to {
-			fmt.Fprintf(&b, "M%s %sh0", px(c.x(float64(d)+3)), px(y))
+			fmt.Fprintf(&b, "M%s %sh0", at(c.x(float64(d)+3)), at(y))
 		}
 	}
 	return b.String()

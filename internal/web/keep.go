@@ -60,6 +60,7 @@ type Cliff struct {
 	Tall       float64
 	Marks      []Tick
 	Makes      int
+	Beyond     int // futures in time even after the last day shown
 }
 
 // Dot is one future.
@@ -253,14 +254,12 @@ func cliff(k reckon.Keep, at int) *Cliff {
 	}
 	var spots []spot
 	for f := range now.DotNext {
-		last := 0 // column 0: too late on every day; column j+1: makes it until choice j
-		for j, ch := range k.Choices {
-			if f < len(ch.DotNext) && ch.DotNext[f] {
-				last = j + 1
-			}
-		}
+		last := lastDay(k, f, at)
 		spots = append(spots, spot{last, now.DotNext[f]})
 		if now.DotNext[f] {
+			if last == n {
+				c.Beyond++
+			}
 			stayed[last]++
 			high = max(high, (stayed[last]+across-1)/across)
 		} else {
@@ -286,12 +285,30 @@ func cliff(k reckon.Keep, at int) *Cliff {
 	every := int(math.Ceil(52 / col))
 	for j, ch := range k.Choices {
 		t := Tick{X: dotLeft + col*(float64(j)+0.5)}
-		if j%every == 0 {
+		if j%every == 0 && j != at {
 			t.Words = strings.TrimSpace(ch.Pull.Time().Format("2 Jan"))
 		}
 		c.Marks = append(c.Marks, t)
 	}
 	return c
+}
+
+// lastDay is where a future stands: one past the last choice, counted from
+// the one looked at on, that it still makes; for one that has fallen, one past
+// the last choice before it that it made, 0 = none.
+func lastDay(k reckon.Keep, f, at int) int {
+	makes := func(j int) bool { return f < len(k.Choices[j].DotNext) && k.Choices[j].DotNext[f] }
+	j := at
+	if makes(at) {
+		for j+1 < len(k.Choices) && makes(j+1) {
+			j++
+		}
+		return j + 1
+	}
+	for j >= 0 && !makes(j) {
+		j--
+	}
+	return j + 1
 }
 
 // inColumn spreads dots around a place in time, row by row, centred.

@@ -139,7 +139,7 @@ func standingHere(day *reckon.Day, sp reckon.SpaceDay) []Option {
 func shelfHere(day *reckon.Day) []Option {
 	var out []Option
 	for _, l := range day.Shelf {
-		if l.OnShelf != 0 && l.OnShelf <= day.Date {
+		if l.Standing && l.OnShelf != 0 {
 			out = append(out, Option{Value: l.ID, Words: lineName(l)})
 		}
 	}

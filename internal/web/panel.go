@@ -30,11 +30,12 @@ var (
 
 // Heights inside a row, in px.
 const (
-	headTall  = 34 // months and weeks over the rows
-	nameTall  = 22 // the space's name, where written above
-	laneTall  = 36 // one line with its name above it
-	clashTall = 18 // words under a hatch
-	rowGap    = 10
+	headTall   = 34 // months and weeks over the rows
+	nameTall   = 22 // the space's name, where written above
+	laneTall   = 36 // one line with its name above it
+	clashTall  = 18 // words under a hatch
+	rowGap     = 10
+	boldLetter = 9.2 // width of a letter of a space's name
 )
 
 // Panel is one picture of the lines.
@@ -61,8 +62,8 @@ type Tick struct {
 
 // Band is one row of the picture.
 type Band struct {
-	Name       string // as written, "" = not written
-	NameY      float64
+	Names      []string // as written, one a line; none = not written
+	NameY      []float64
 	Rule       float64 // y of the ground under the row
 	FloorLeft  float64
 	FloorRight float64
@@ -74,7 +75,7 @@ type Band struct {
 
 // Mark is one line of a row.
 type Mark struct {
-	ID             string
+	No             int
 	Path           string // threads in the ground, or the thin shelf stroke
 	Thin           bool
 	Slant          string // from the shelf down to the ground
@@ -134,7 +135,7 @@ func (c *pencil) clamp(x float64) float64 {
 func (c *pencil) time() {
 	var weeks strings.Builder
 	for d := c.s.from; d < c.s.to; d += 7 {
-		fmt.Fprintf(&weeks, "M%s 28v5", px(c.x(float64(d))))
+		fmt.Fprintf(&weeks, "M%s 28v5", at(c.x(float64(d))))
 	}
 	c.p.Weeks = weeks.String()
 	last := -1000.0
@@ -183,15 +184,14 @@ type placed struct {
 // band draws one row from y on and returns where the next begins.
 func (c *pencil) band(row Row, y float64, shelfY map[string]float64) float64 {
 	b := Band{FloorRight: c.sh.wide}
-	room := int((c.sh.gutter - 8) / c.sh.letter)
-	b.NameY = y + laneTall/2 + 4
-	if c.sh.gutter == 0 && !c.sh.single {
-		room = int(c.sh.wide / (c.sh.letter + 0.6))
-		b.NameY = y + 16
+	switch {
+	case c.sh.single:
+	case c.sh.gutter == 0:
+		b.Names, b.NameY = []string{clip(row.Name, int(c.sh.wide/boldLetter))}, []float64{y + 16}
 		y += nameTall
-	}
-	if !c.sh.single {
-		b.Name = clip(row.Name, room)
+	default:
+		b.Names = twoLines(row.Name, int((c.sh.gutter-6)/boldLetter))
+		b.NameY = []float64{y + 15, y + 32}[:len(b.Names)]
 	}
 	items := c.place(row)
 	lanes := c.lanes(items)
@@ -214,7 +214,7 @@ func (c *pencil) band(row Row, y float64, shelfY map[string]float64) float64 {
 		end = y + laneTall - 10
 		b.Idle, b.IdleX, b.IdleY = true, c.sh.gutter+8, y+16
 		if c.sh.gutter > 0 {
-			b.IdleY = b.NameY
+			b.IdleY = y + 15
 		}
 	}
 	b.Rule = end + rowGap/2
@@ -222,9 +222,29 @@ func (c *pencil) band(row Row, y float64, shelfY map[string]float64) float64 {
 	return end + rowGap
 }
 
+// twoLines breaks a name at a space into at most two lines of room letters.
+func twoLines(name string, room int) []string {
+	if len([]rune(name)) <= room {
+		return []string{name}
+	}
+	first := ""
+	words := strings.Fields(name)
+	for len(words) > 0 && len([]rune(first))+1+len([]rune(words[0])) <= room+1 {
+		first = strings.TrimSpace(first + " " + words[0])
+		words = words[1:]
+	}
+	if first == "" {
+		return []string{clip(name, room)}
+	}
+	return []string{first, clip(strings.Join(words, " "), room)}
+}
+
 // ends gives the days between which a row draws an item: on the shelf until
 // it moves, in the ground until the last thread ends.
 func (c *pencil) ends(row Row, l reckon.Line) (from, to float64) {
+	if l.In.None() { // in pots: known to stand until today
+		return float64(l.OnShelf), float64(c.day.Date) + 1
+	}
 	if row.Shelf {
 		return float64(l.OnShelf), float64(l.In.Likely)
 	}
@@ -249,6 +269,9 @@ func (c *pencil) place(row Row) []placed {
 		}
 		p := placed{it: it, x1: c.clamp(c.x(from)), x2: c.clamp(c.x(to)), clashing: c.hatched(it)}
 		p.label = it.Shown
+		if it.Tray {
+			p.label += ", no day yet"
+		}
 		if width(p.label, c.sh) > math.Min(230, c.sh.wide-c.sh.gutter-8) {
 			no := len(c.p.Keys) + 1
 			c.p.Keys = append(c.p.Keys, KeyName{no, it.Shown})

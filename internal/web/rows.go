@@ -23,6 +23,8 @@ type Row struct {
 // Item is one planting of a row.
 type Item struct {
 	reckon.Line
+	No                    int    // over all rows, the same for the shelf and the space
+	Tray                  bool   // in pots, with no day known to move
 	Ends, SpaceName       string // where it ends up, for the shelf
 	Shown                 string // name with the number of plants
 	Shelved, Into, Out    string // windows in words
@@ -46,12 +48,16 @@ func rowsOf(day *reckon.Day) []Row {
 			continue
 		}
 		seen[l.ID] = true
+		if _, has := names[l.Space]; has && l.In.None() {
+			extra[l.Space] = append(extra[l.Space], l) // shown where its pots stand
+			continue
+		}
 		shelf.Items = append(shelf.Items, itemOf(day, l, names))
 		extra[l.Space] = append(extra[l.Space], l)
 	}
 	for _, sp := range day.Spaces {
 		for _, l := range sp.Lines {
-			if l.OnShelf != 0 && !seen[l.ID] {
+			if l.OnShelf != 0 && !l.In.None() && !seen[l.ID] {
 				seen[l.ID] = true
 				shelf.Items = append(shelf.Items, itemOf(day, l, names))
 			}
@@ -63,7 +69,23 @@ func rowsOf(day *reckon.Day) []Row {
 	for _, sp := range day.Spaces {
 		rows = append(rows, spaceRow(day, sp, extra[sp.ID], names))
 	}
+	number(rows)
 	return rows
+}
+
+// number counts the lines, so that pictures and table can point to each other
+// shortly. A line on the shelf and in its space has one number.
+func number(rows []Row) {
+	nos := map[string]int{}
+	for _, row := range rows {
+		for i := range row.Items {
+			it := &row.Items[i]
+			if nos[it.ID] == 0 {
+				nos[it.ID] = len(nos) + 1
+			}
+			it.No = nos[it.ID]
+		}
+	}
 }
 
 // spaceRow makes the row of one space; more are lines known from the shelf
@@ -128,7 +150,12 @@ func sortItems(items []Item) {
 }
 
 // startOf is the day a line begins in its space.
-func startOf(l reckon.Line) cal.Day { return l.In.Likely }
+func startOf(l reckon.Line) cal.Day {
+	if l.In.None() {
+		return l.OnShelf
+	}
+	return l.In.Likely
+}
 
 // itemOf puts a line in words.
 func itemOf(day *reckon.Day, l reckon.Line, names map[string]string) Item {
@@ -140,8 +167,15 @@ func itemOf(day *reckon.Day, l reckon.Line, names map[string]string) Item {
 	if l.Standing && l.In.Likely <= day.Date {
 		it.Into = "stands since " + window(l.In, day.Date)
 	}
+	if l.In.None() {
+		it.Tray = true
+		it.Into = "no day yet"
+	}
 	it.Out = window(l.Out, day.Date)
-	if l.Out.None() {
+	switch {
+	case l.Out.None() && it.Tray:
+		it.Out = "no day yet"
+	case l.Out.None():
 		it.Out = "stays"
 	}
 	if !l.First.None() {
@@ -187,6 +221,10 @@ func shelfSentences(day *reckon.Day, items []Item) []string {
 		if it.OnShelf > day.Date {
 			s += " on " + dayFrom(it.OnShelf, day.Date)
 		}
+		if it.Tray {
+			out = append(out, fmt.Sprintf("%s %s; no day to set out yet.", on, it.Shown))
+			continue
+		}
 		out = append(out, s+fmt.Sprintf("; out to %s about %s.", where, dayFrom(it.In.Likely, day.Date)))
 	}
 	return out
@@ -201,6 +239,10 @@ func rowSentences(day *reckon.Day, row Row) []string {
 	var out []string
 	busy := day.Date
 	for _, it := range row.Items {
+		if it.Tray {
+			out = append(out, fmt.Sprintf("In pots: %s; no day to set out yet.", it.Shown))
+			continue
+		}
 		out = append(out, bare(busy, it.Line)...)
 		out = append(out, itemSentence(day, it))
 		if it.Clash != "" {

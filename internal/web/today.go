@@ -69,7 +69,7 @@ func todaySum(now, minutes, later int) string {
 	if now > 0 {
 		s = plural(now, "thing", "things") + " will not wait."
 		if minutes > 0 {
-			s += " About " + plural(minutes, "minute", "minutes") + " of work."
+			s += " About " + hours(minutes) + " of work."
 		}
 	}
 	if later > 0 {

@@ -15,16 +15,18 @@ var helpers = template.FuncMap{
 	"weekday": weekday,
 	"dots":    func(n int) *TwentyDots { return twentyDots(n) },
 	"px":      px,
+	"at":      at,
+	"hours":   hours,
 	"window":  window,
 	"plural":  plural,
 	"capital": name,
 	"many":    many,
-	"minus":   func(a float64, up any) float64 { return a - number(up) },
+	"minus":   func(a float64, up any) float64 { return a - figure(up) },
 	"neg":     func(a float64) float64 { return -a },
 }
 
-// number reads a template's number, which may be written as a whole one.
-func number(v any) float64 {
+// figure reads a template's number, which may be written as a whole one.
+func figure(v any) float64 {
 	switch n := v.(type) {
 	case int:
 		return float64(n)
@@ -114,6 +116,21 @@ func mealsRange(low, likely, high float64) string {
 // px writes a length of a picture with one decimal at most.
 func px(x float64) string {
 	return strconv.FormatFloat(math.Round(x*10)/10, 'f', -1, 64)
+}
+
+// at writes a place in the lines' picture, in whole px.
+func at(x float64) string { return strconv.Itoa(int(math.Round(x))) }
+
+// hours writes minutes as a person says them.
+func hours(minutes int) string {
+	h, m := minutes/60, minutes%60
+	switch {
+	case h == 0:
+		return plural(minutes, "minute", "minutes")
+	case m == 0:
+		return plural(h, "hour", "hours")
+	}
+	return plural(h, "hour", "hours") + " " + plural(m, "minute", "minutes")
 }
 
 // clip shortens a name to n letters.
