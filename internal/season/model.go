@@ -133,7 +133,7 @@ func (m *model) setFoods() {
 		x := food{want: make([]float64, p.Weeks), first: f.Worth, second: (f.Worth + f.Extra) / 2, extra: f.Extra, shelf: f.Shelf}
 		copy(x.want, f.Want)
 		for _, want := range x.want {
-			m.lack += want * (f.Worth + f.Extra)
+			m.lack += float64(want * (f.Worth + f.Extra))
 		}
 		m.foods[k] = x
 	}

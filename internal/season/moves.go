@@ -16,7 +16,7 @@ type walk struct {
 	touched []int32
 	mark    []bool
 	best    snapshot
-	budget  int // work at which to stop
+	stopped bool // by its context, with work left
 }
 
 // spent is the work done so far. Looking for room is cheap and counts little.

@@ -112,6 +112,12 @@ type snapshot struct {
 	value     float64
 }
 
+// clone copies a snapshot.
+func (s snapshot) clone() snapshot {
+	s.plantings, s.pull = slices.Clone(s.plantings), slices.Clone(s.pull)
+	return s
+}
+
 // remember copies the plan the state holds.
 func (s *state) remember(into *snapshot) {
 	into.plantings = into.plantings[:0]

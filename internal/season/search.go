@@ -2,6 +2,7 @@ package season
 
 import (
 	"context"
+	"math"
 	"math/rand/v2"
 	"slices"
 	"sync"
@@ -27,8 +28,8 @@ type Progress struct {
 	Value    float64 // best plan of this task so far, as it prices it
 }
 
-// tasks is how many independent searches share the work. It is fixed, so that
-// the number of workers changes nothing but the time.
+// tasks is how many searches share the work. It is fixed, so that the number
+// of workers changes nothing but the time.
 const tasks = 2
 
 // Search finds a good plan. It stops when the work is done; a cancelled
@@ -55,14 +56,6 @@ func naturalEnds(p *Problem) []int {
 	return pull
 }
 
-// found is what one task brings back.
-type found struct {
-	best    snapshot
-	work    int
-	lacks   int
-	stopped bool
-}
-
 func (m *model) search(ctx context.Context, lim Limits) Plan {
 	if lim.Work <= 0 {
 		lim.Work = DefaultWork
@@ -74,35 +67,35 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 	conflict := start.lock()
 
 	var mu sync.Mutex
-	results := make([]found, tasks)
+	walks := make([]*walk, tasks)
+	tell := func(w *walk) {
+		if lim.Progress != nil {
+			mu.Lock()
+			defer mu.Unlock()
+			lim.Progress(Progress{Work: w.spent(), Of: lim.Work / tasks, Value: w.best.value})
+		}
+	}
 	parallel(lim.Workers, tasks, func(t int) {
 		w := newWalk(m, lim.Seed, uint64(t))
 		w.lock()
-		tell := func() {
-			if lim.Progress != nil {
-				mu.Lock()
-				defer mu.Unlock()
-				lim.Progress(Progress{Work: w.spent(), Of: lim.Work / tasks, Value: w.best.value})
-			}
-		}
-		results[t] = w.task(ctx, t, lim, tell)
+		w.alone(ctx, t, lim, func() { tell(w) })
+		walks[t] = w
 	})
-	top := 0
-	work := 0
-	for t, r := range results {
-		work += r.work
-		if r.best.value > results[top].best.value+dust {
-			top = t
-		}
-	}
+	best := bestOf(walks).best.clone()
+	parallel(lim.Workers, tasks, func(t int) {
+		w := walks[t]
+		w.best = best.clone()
+		w.load(&w.best)
+		w.dig(ctx, lim.Work/tasks, func() { tell(w) })
+	})
 	final := newState(m)
-	final.load(&results[top].best)
+	final.load(&bestOf(walks).best)
 	final.perFuture(true)
 	plan := final.plan()
-	plan.Nothing, plan.Seed, plan.Work, plan.Weighed = nothing, lim.Seed, work, m.usable
-	plan.Status = Feasible
-	for _, r := range results {
-		if r.stopped {
+	plan.Nothing, plan.Seed, plan.Weighed, plan.Status = nothing, lim.Seed, m.usable, Feasible
+	for _, w := range walks {
+		plan.Work += w.spent()
+		if w.stopped {
 			plan.Status = Interrupted
 		}
 	}
@@ -111,6 +104,17 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 		plan.Status = Infeasible
 	}
 	return plan
+}
+
+// bestOf is the walk with the best plan, the first of equals.
+func bestOf(walks []*walk) *walk {
+	top := walks[0]
+	for _, w := range walks {
+		if w.best.value > top.best.value+dust {
+			top = w
+		}
+	}
+	return top
 }
 
 // parallel runs do(0) to do(n-1), so many at once.
@@ -197,53 +201,53 @@ func (w *walk) screen() {
 // of 0.05 gave plans 1 to 2 % better than 0.6 at equal work.
 const meanShare = 0.05
 
-// task is one search from a greedy start: first on the mean harvest, then on
+// aloneShare is the part of a task's work before the tasks share their best.
+const aloneShare = 0.6
+
+// alone is one search from a greedy start: first on the mean harvest, then on
 // the mean over the futures.
-func (w *walk) task(ctx context.Context, t int, lim Limits, tell func()) found {
-	total := lim.Work / tasks
+func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
+	total := float64(lim.Work / tasks)
 	w.screen()
-	w.best.value = w.value
-	w.remember(&w.best)
 	if t == 0 && lim.Prior != nil {
 		w.follow(lim.Prior)
 	}
-	w.refill(w.open, taste{byGround: t % 3}, w.rng)
+	w.refill(w.open, taste{byGround: 1 + t%2}, w.rng)
 	w.tune(w.open)
 	w.steps = w.steps[:0]
 	w.remember(&w.best)
 	tell()
-	w.dig(ctx, int(meanShare*float64(total)), tell)
+	w.dig(ctx, int(meanShare*total), tell)
 	w.load(&w.best)
 	w.perFuture(true)
 	w.remember(&w.best)
-	stopped := w.dig(ctx, total, tell)
-	w.load(&w.best)
-	return found{best: w.best, work: w.spent(), lacks: w.lacking(), stopped: stopped}
+	w.dig(ctx, int(aloneShare*total), tell)
 }
 
 // slack is how far below the best plan the walk may go at first, as a share of
 // the plan's worth; it falls to none as the work is done.
 const slack = 0.005
 
-// dig makes rounds until the work is done; it says whether it was stopped.
-func (w *walk) dig(ctx context.Context, upTo int, tell func()) (stopped bool) {
+// dig makes rounds until the work is done or the context is cancelled, which
+// it notes.
+func (w *walk) dig(ctx context.Context, upTo int, tell func()) {
 	if len(w.open) == 0 || w.m.weeks == 0 {
-		return ctx.Err() != nil
+		return
 	}
 	from := w.spent()
 	for n := 1; w.spent() < upTo; n++ {
 		if ctx.Err() != nil {
-			return true
+			w.stopped = true
+			return
 		}
 		left := float64(upTo-w.spent()) / float64(max(upTo-from, 1))
-		w.round(w.best.value - slack*left*max(w.best.value, -w.best.value))
+		w.round(w.best.value - float64(slack*left*math.Abs(w.best.value)))
 		if n%200 == 0 {
 			w.steps = w.steps[:0]
 			w.reprice()
 			tell()
 		}
 	}
-	return false
 }
 
 // follow puts in what it can of a prior plan.
