@@ -41,6 +41,8 @@ const (
 	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
 	tiredShare    = 0.5   // share of that water left when growth begins to slow
 	defaultDepthM = 0.3
+	stillMS       = 2.0 // mean wind up to which a night counts as still
+	stillEndMS    = 5.0 // and from which hollows and roofs are as cold as the station (assumption)
 	cropFactor    = 0.8 // of reference evapotranspiration, a half-grown cover ([FAO56] 0.5-1.1)
 )
 
@@ -95,7 +97,7 @@ func (a *Air) future(f int) {
 	water, hard := hold, 0.0
 	soil := weather.SoilC(days, a.start.YearDay(), e.Site)
 	for i, d := range days {
-		lo, hi := d.TminC+e.NightC, d.TmaxC
+		lo, hi := d.TminC+e.NightC*clamp01((stillEndMS-d.WindMS)/(stillEndMS-stillMS)), d.TmaxC
 		light := e.Light[a.months[i]] * net(e)
 		dli := d.RadMJ * molPerMJ * light
 		if e.Indoor {

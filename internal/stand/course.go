@@ -53,7 +53,7 @@ const (
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
 	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
 	bulbShare     = 0.6  // of the printed days lie between bulbing day length and harvest (assumption)
-	springShare   = 0.75 // the same for bulbs planted in spring
+	springShare   = 0.8  // the same for bulbs planted in spring
 	darkShare     = 0.9  // of an autumn planting's days are good days, the winter being dark (assumption)
 	autumnLimit   = 300  // days for bulbs planted in autumn
 	sproutShare   = 0.16 // of the printed days lie between the end of chill and the first shoots (assumption)

@@ -131,11 +131,11 @@ func (p *plant) bulb(i int) {
 	p.late(i)
 }
 
-// Bulbs begin a little before the printed day length and in earnest an hour
-// after it (assumption).
+// Bulbs begin half an hour before the printed day length and are in earnest
+// half an hour after it (assumption).
 const (
 	formFromH = 0.5
-	formRampH = 1.5
+	formRampH = 1.0
 	leafAt    = 0.2 // of the bulb's time is past when its leaves are counted
 )
 

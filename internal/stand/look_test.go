@@ -15,7 +15,10 @@ func TestLook(t *testing.T) {
 	}
 	env := seattle(t, 60)
 	if os.Getenv("LOOK") == "sine" {
-		env = maritime(20)
+		env = maritime(60)
+	}
+	if os.Getenv("PLACE") == "inland" {
+		env = continental(60)
 	}
 	for _, c := range book(t) {
 		if only := os.Getenv("CROP"); only != "" && only != string(c.ID) {

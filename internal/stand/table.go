@@ -195,7 +195,7 @@ func sets(c *crop.Crop) bool {
 }
 
 func spoiledByHeat(c *crop.Crop) bool {
-	return c.HeatC.Known() && c.HeatC.Value > 0 && (c.Class == "leaf" || c.Class == "head" || c.Harvest == crop.Flush)
+	return c.HeatC.Known() && c.HeatC.Value > 0 && (c.Class == "leaf" || c.Class == "head" || c.Class == "herb" && c.BoltDayH.Known() || c.Harvest == crop.Flush)
 }
 
 // rootRoom is the share of its yield a plant makes in the depth and the

@@ -1,0 +1,41 @@
+package stand
+
+// limitWord says in the gardener's words what is wrong with a start just
+// outside a window.
+func (t *Table) limitWord(tr *trial) string {
+	if !tr.gain {
+		return NoGain
+	}
+	switch tr.cause {
+	case NotUp:
+		if tr.warmSoil {
+			return Heat
+		}
+		return SoilCold
+	case ColdSoil:
+		return SoilCold
+	case Chilled:
+		return NightCold
+	case Frosted, Unhardened:
+		if t.Crop.Warm {
+			return NotRipe
+		}
+		return NightCold
+	case Bolted:
+		return Bolts
+	case TooHot:
+		return Heat
+	case NoSet:
+		if tr.hot {
+			return Heat
+		}
+		return NightCold
+	case NoCold:
+		return NoChill
+	case TooSlow:
+		if t.Crop.Warm {
+			return NotRipe
+		}
+	}
+	return ShortDay
+}
