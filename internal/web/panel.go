@@ -138,7 +138,7 @@ func (c *pencil) time() {
 		fmt.Fprintf(&weeks, "M%s 28v5", at(c.x(float64(d))))
 	}
 	c.p.Weeks = weeks.String()
-	last := -1000.0
+	end := -1000.0 // where the last name ends
 	for d := c.s.from; d < c.s.to; d++ {
 		_, m, dom := d.Date()
 		if dom != 1 && d != c.s.from {
@@ -152,10 +152,10 @@ func (c *pencil) time() {
 		if d == c.s.from && daysLeft(d) < 22 && float64(daysLeft(d))*c.scale < 64 {
 			continue // no room before the next month
 		}
-		if x-last < 30 || x+float64(len(words))*c.sh.letter > c.sh.wide {
+		if wide := float64(len(words)) * boldLetter; x < end || x+wide > c.sh.wide {
 			words = ""
 		} else {
-			last = x
+			end = x + wide
 		}
 		c.p.Ticks = append(c.p.Ticks, Tick{x, words})
 	}

@@ -244,7 +244,7 @@ func rowSentences(day *reckon.Day, row Row) []string {
 			continue
 		}
 		out = append(out, bare(busy, it.Line)...)
-		out = append(out, itemSentence(day, it))
+		out = append(out, itemSentence(day, it, it.In.Likely < busy && it.In.Likely > day.Date))
 		if it.Clash != "" {
 			out = append(out, fmt.Sprintf("C%s: %s may still stand when %s is due.", strings.TrimPrefix(it.Clash, "c"), it.Crop, orNext(it.NextName)))
 		}
@@ -266,8 +266,8 @@ func bare(busy cal.Day, l reckon.Line) []string {
 	return []string{fmt.Sprintf("Bare for about %s.", plural((gap+3)/7, "week", "weeks"))}
 }
 
-// itemSentence says one line.
-func itemSentence(day *reckon.Day, it Item) string {
+// itemSentence says one line; beside, when something else stands there too.
+func itemSentence(day *reckon.Day, it Item, beside bool) string {
 	stays := "and it stays"
 	if !it.Line.Out.None() {
 		stays = "until " + window(it.Line.Out, day.Date)
@@ -275,7 +275,11 @@ func itemSentence(day *reckon.Day, it Item) string {
 	if it.Standing {
 		return fmt.Sprintf("Now: %s, %s.", it.Shown, stays)
 	}
-	s := fmt.Sprintf("Then %s, from about %s %s.", it.Shown, dayFrom(it.In.Likely, day.Date), stays)
+	word := "Then"
+	if beside {
+		word = "Beside it"
+	}
+	s := fmt.Sprintf("%s %s, from about %s %s.", word, it.Shown, dayFrom(it.In.Likely, day.Date), stays)
 	if it.Sure != "" {
 		s += fmt.Sprintf(" It makes it in %s.", it.Sure)
 	}

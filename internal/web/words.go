@@ -21,6 +21,7 @@ var helpers = template.FuncMap{
 	"plural":  plural,
 	"capital": name,
 	"many":    many,
+	"after":   after,
 	"minus":   func(a float64, up any) float64 { return a - figure(up) },
 	"neg":     func(a float64) float64 { return -a },
 }
@@ -69,6 +70,14 @@ func plural(n int, one, many string) string {
 		return "1 " + one
 	}
 	return strconv.Itoa(n) + " " + many
+}
+
+// after drops a first word that the page says itself, as "Next: ".
+func after(word, s string) string {
+	if len(s) >= len(word) && strings.EqualFold(s[:len(word)], word) {
+		return name(strings.TrimSpace(s[len(word):]))
+	}
+	return s
 }
 
 // many writes a large whole number with commas.
