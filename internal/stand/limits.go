@@ -25,7 +25,7 @@ func (t *Table) measure(co *course) {
 		slow, kg, n := 0, float32(0), 0
 		for f := 0; f < min(tried, t.air.k); f++ {
 			p := t.run(co, f, i, false, &scratch, nil)
-			kg += p.total
+			kg += p.total / float32(t.world(f).Yield)
 			if p.first >= 0 {
 				slow += p.first - i
 				n++
@@ -50,4 +50,4 @@ func (t *Table) measure(co *course) {
 	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)
 }
 
-const tried = 3 // futures looked at for the place's best
+const tried = 4 // futures looked at for the place's best

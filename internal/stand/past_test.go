@@ -34,6 +34,9 @@ func TestPastPicks(t *testing.T) {
 	e.Weeks = 20
 	c := fromBook(t, "snap-bean-bush")
 	o := NewTable(c, e, nil).Stand(crop.Sow, e.Start-90).Outcomes[0]
+	if o.First < e.Start {
+		t.Errorf("beans picked since August: next pick %v, want one in the plan from %v", o.First, e.Start)
+	}
 	sum := float32(0)
 	for _, kg := range o.Kg {
 		sum += kg

@@ -194,6 +194,9 @@ func (p *plant) judge() {
 	}
 	if p.standing {
 		p.ok = p.last >= p.plan
+		if p.coming >= 0 {
+			p.first = p.coming
+		}
 		return
 	}
 	c, e := p.t.Crop, p.t.air.env

@@ -35,6 +35,7 @@ type plant struct {
 	kg                   []float32
 	sum                  *tally
 	mark                 int // next day to note its size
+	coming               int // first pick in the plan, -1 = none
 }
 
 const (
@@ -55,7 +56,7 @@ const (
 func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []float32) plant {
 	a := t.air
 	p := plant{t: t, co: co, f: f, day: t.rates[f*a.n : (f+1)*a.n], start: start,
-		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1,
+		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1, coming: -1,
 		kg: kg, sum: sum, mark: start, inv: 1 / co.goal}
 	p.scale = float32(t.Crop.YieldKg.Value*t.world(f).Yield) * t.room
 	p.soft = max(t.frost[0], t.frost[1])
@@ -253,6 +254,9 @@ func (p *plant) add(i int, kg float32) {
 	p.total += kg
 	if i < p.plan {
 		return
+	}
+	if p.coming < 0 && kg > 0 {
+		p.coming = i
 	}
 	if w := (i - p.plan) / 7; w < len(p.kg) {
 		p.kg[w] += kg

@@ -21,7 +21,8 @@ type rate struct {
 	set    float32 // share of flowers that set
 }
 
-// Table holds a crop's daily rates in one space through all futures.
+// Table holds a crop's daily rates in one space through all futures. Once made
+// it is only read: starts may be grown from many goroutines.
 type Table struct {
 	Crop    *crop.Crop
 	air     *Air

@@ -70,7 +70,7 @@ type Outcome struct {
 	OK    bool
 	Cause Cause     // why not OK; or what ended it
 	Up    cal.Day   // emerged (sown) or took hold; 0 = not
-	First cal.Day   // first pick, 0 = none
+	First cal.Day   // first pick, 0 = none; of what stands already, the first in the plan
 	Last  cal.Day   // last pick
 	End   cal.Day   // ground free if left to its natural end
 	Kg    []float32 // by plan week, if left to its end
