@@ -232,6 +232,17 @@ func TestCostsByHand(t *testing.T) {
 	}
 }
 
+func TestMinutesAfterTheEndByHand(t *testing.T) {
+	p := oneBed(4, 0)
+	o := crop("onion", 0, 1, 0.1)
+	o.Minutes = []float64{1, 2, 30, 40, 50} // the last is after the plan
+	p.Options, p.Minutes, p.OverCost = []Option{o}, []float64{0, 0, 0, 0}, 1
+	v := Evaluate(p, &Plan{Plantings: []Planting{{0, 1}}, Pull: []int{}})
+	if v.Parts.Over != 73 {
+		t.Errorf("minutes cost %v, want 1+2+30+40 = 73", v.Parts.Over)
+	}
+}
+
 func TestClearingByHand(t *testing.T) {
 	p := oneBed(4, 0)
 	p.Spaces = append(p.Spaces, Space{ID: "box", AreaM2: 1, Batch: -1})

@@ -129,7 +129,7 @@ func tiny(seed uint64) *Problem {
 	if r.IntN(2) == 0 {
 		p.OverCost = 0.05
 		for range weeks {
-			p.Minutes = append(p.Minutes, float64(r.IntN(30)))
+			p.Minutes = append(p.Minutes, float64(r.IntN(40)))
 		}
 	}
 	if r.IntN(2) == 0 {
@@ -156,17 +156,20 @@ func tiny(seed uint64) *Problem {
 		}
 		p.Foods = append(p.Foods, f)
 	}
-	for i := range 2 + r.IntN(4) {
+	for i := range 3 + r.IntN(4) {
 		w := r.IntN(weeks - 1)
 		o := Option{Space: r.IntN(spaces), Family: r.IntN(3) - 1, Interval: r.IntN(5), Food: r.IntN(foods+1) - 1, Week: w, End: w + r.IntN(weeks-w),
-			Min: 1 + r.IntN(2), VolumeL: 40 * r.Float64(), TallFrom: -1, SupportM: 0.2 * float64(r.IntN(2)), ShelfFrom: -1 << 30,
-			BatchMinutes: 5, Fixed: 0.5 * r.Float64(), Cost: 0.1, Bonus: 0.3 * float64(r.IntN(2)), RotationCost: 0.5, Risk: 0.02}
-		o.Max = o.Min + r.IntN(3)
+			Min: 1 + r.IntN(2), VolumeL: 25 * r.Float64(), TallFrom: -1, SupportM: 0.2 * float64(r.IntN(2)), ShelfFrom: -1 << 30,
+			BatchMinutes: 5, Fixed: 0.3 * r.Float64(), Cost: 0.1, Bonus: 0.3 * float64(r.IntN(2)), RotationCost: 0.5, Risk: 0.02}
+		o.Max = o.Min + r.IntN(2)
 		o.Crop = fmt.Sprint("c", r.IntN(3))
 		o.ID = fmt.Sprintf("s%d.%s.%d.%d", o.Space, o.Crop, i, w)
 		for range 1 + r.IntN(o.End-w+1) {
-			o.Footprint = append(o.Footprint, 0.1+0.3*r.Float64())
+			o.Footprint = append(o.Footprint, 0.06+0.25*r.Float64())
 			o.Minutes = append(o.Minutes, 4*r.Float64())
+		}
+		if r.IntN(3) == 0 { // work that goes on after it has left the ground
+			o.Minutes = append(o.Minutes, 5, 5, 5, 5, 5)
 		}
 		if r.IntN(3) == 0 {
 			o.TallFrom = w + r.IntN(3)
@@ -178,7 +181,7 @@ func tiny(seed uint64) *Problem {
 			o.MaxTotal = "g"
 			p.Totals = map[string]int{"g": 2 + r.IntN(3)}
 		}
-		o.MealsFrom = w + r.IntN(3) - 1
+		o.MealsFrom = max(w+r.IntN(3)-1, -1)
 		for range futures {
 			var row []float32
 			for range 1 + r.IntN(3) {

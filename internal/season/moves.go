@@ -208,7 +208,7 @@ func (w *walk) round(least float64) {
 		w.undo(before)
 		return
 	}
-	w.refill(w.touched, taste{byGround: w.rng.IntN(3), noise: float64(0.2 * float64(w.rng.IntN(3)))}, w.rng)
+	w.refill(w.touched, taste{byGround: w.rng.IntN(3), noise: float64(0.2 * float64(w.rng.IntN(3))), short: w.rng.IntN(4) == 0}, w.rng)
 	w.tune(w.touched)
 	if w.value < least {
 		w.undo(before)

@@ -9,6 +9,7 @@ import (
 type taste struct {
 	byGround int     // 0 by worth, 1 by worth over the root of the ground it takes, 2 over the ground
 	noise    float64 // share by which a rank may be off, 0 = none
+	short    bool    // now and then plant fewer than pay best, to leave room
 }
 
 // choice is an option waiting to be planted.
@@ -65,7 +66,13 @@ func (s *state) refill(spaces []int32, t taste, rng *rand.Rand) {
 				continue
 			}
 		}
-		s.plant(int(c.opt), int(c.n))
+		n, least := int(c.n), m.opts[c.opt].min
+		if t.short && n > least && rng.IntN(3) == 0 {
+			if fewer := least + rng.IntN(n-least); s.weigh(int(c.opt), fewer) > dust {
+				n = fewer
+			}
+		}
+		s.plant(int(c.opt), n)
 		planted++
 	}
 }

@@ -170,9 +170,9 @@ func (w *walk) openUp(spaces []int32) {
 	}
 }
 
-// screen finds the options that pay in the garden as it stands, the locks in;
-// the others are not looked at again. It is a rule of thumb: an option that
-// pays only beside another is missed.
+// screen finds the options that pay in the garden as it stands, the locks in,
+// what stands pulled early, early return and clearing forgiven; the others are
+// not looked at again. It is a rule of thumb, not a proof.
 func (w *walk) screen() {
 	m := w.m
 	w.dull = make([]bool, len(m.opts))
@@ -184,7 +184,8 @@ func (w *walk) screen() {
 	for _, sp := range w.open {
 		for _, i := range m.bySpace[sp] {
 			n, worth, ok := w.batch(int(i))
-			if !ok || n == 0 || worth <= 0 {
+			worth += float64(float64(n)*m.opts[i].returning) + m.p.RestCost
+			if !ok || worth <= 0 {
 				w.dull[i] = true
 				continue
 			}
