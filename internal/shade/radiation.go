@@ -17,11 +17,12 @@ const MolPerMJ = 2.05
 // [FAO56] equation 21.
 const solarMJ = 0.0820 * 60
 
-// sunDay is the sun's course over one day at a place, at the middles of equal
+// sunDay is the sun's course over one day at a place, at the middles of its
 // steps, and the radiation above the air.
 type sunDay struct {
 	dirs   []geom.Vec // sun above the level horizon only
 	hours  []float64  // true hour angle of each, degrees
+	spans  []float64  // length of each step, hours
 	topMJ  float64    // MJ/m2/day on the level above the air
 	setDeg float64    // sunset hour angle
 }
@@ -37,6 +38,7 @@ func newSunDay(at Place, day cal.Day) sunDay {
 		}
 		s.dirs = append(s.dirs, d)
 		s.hours = append(s.hours, hourAngle(at.LatDeg, d))
+		s.spans = append(s.spans, dt)
 		sum += d.Z * dt
 	}
 	s.setDeg = float64(len(s.dirs)) * dt / 2 * 15
@@ -90,13 +92,13 @@ func (s *sunDay) beams(globalMJ, diffuseShare float64) []float64 {
 	out := make([]float64, len(s.dirs))
 	global, diffuse := 0.0, 0.0
 	for i, d := range s.dirs {
-		out[i] = (a + b*math.Cos(s.hours[i]*math.Pi/180)) * d.Z
+		out[i] = (a + b*math.Cos(s.hours[i]*math.Pi/180)) * d.Z * s.spans[i]
 		global += out[i]
-		diffuse += d.Z
+		diffuse += d.Z * s.spans[i]
 	}
 	sum := 0.0
 	for i, d := range s.dirs {
-		out[i] = max(0, out[i]/global-diffuseShare*d.Z/diffuse)
+		out[i] = max(0, out[i]/global-diffuseShare*d.Z*s.spans[i]/diffuse)
 		sum += out[i]
 	}
 	for i := range out {

@@ -25,6 +25,7 @@
 package shade
 
 import (
+	"bedweek/internal/cal"
 	"bedweek/internal/geom"
 	"bedweek/internal/sun"
 )
@@ -51,9 +52,13 @@ type Body struct {
 // Part is a solid and the share of light, 0 to 1, that crosses it, whatever
 // the length of the way through.
 type Part struct {
+	Name         string // where a body has several: "crown", "trunk"; may be empty
 	Solid        geom.Solid
 	InLeaf, Bare float64
 	From, To     int // first and last month in leaf; both 0 = all year
+	// The rest is known to [Part.PassesOn] and the light field only.
+	LeafOut, LeafFall int     // first and last day of the year in leaf; 0 = by month
+	Begin, End        cal.Day // stands from, to; 0 = always
 }
 
 // Passes returns the share of light that crosses the part in a month.
@@ -141,14 +146,17 @@ const trunkShare = 0.05
 // the others; either month 0 means evergreen.
 func Tree(name string, x, y, crownDiameter, height, base, leafOn, leafOff float64, leafFrom, leafTo int) Body {
 	crown := Part{
+		Name: "crown",
 		Solid: geom.Ellipsoid{At: geom.Vec{X: x, Y: y, Z: (base + height) / 2},
 			Radius: crownDiameter / 2, HalfHeight: (height - base) / 2},
 		InLeaf: share(leafOn), Bare: share(leafOff), From: leafFrom, To: leafTo,
 	}
 	parts := []Part{crown}
 	if base > 0 {
-		parts = append(parts, opaque(geom.Cylinder{
-			At: geom.Vec{X: x, Y: y}, Radius: crownDiameter * trunkShare / 2, Height: base}))
+		trunk := opaque(geom.Cylinder{
+			At: geom.Vec{X: x, Y: y}, Radius: crownDiameter * trunkShare / 2, Height: base})
+		trunk.Name = "trunk"
+		parts = append(parts, trunk)
 	}
 	return Body{Name: name, Parts: parts}
 }

@@ -1,0 +1,379 @@
+package shade
+
+import (
+	"errors"
+	"slices"
+)
+
+// ErrNotKept says that a field was made without keep.
+var ErrNotKept = errors.New("shade: this field was made without keep, so its bodies cannot be changed")
+
+// Bodies returns how many bodies the field has been given; removed ones count.
+func (f *Field) Bodies() int { return len(f.bodies) }
+
+// Add puts one more body in and returns its number.
+func (f *Field) Add(b Body) (int, error) {
+	f.bodies = append(f.bodies, nil)
+	n := len(f.bodies) - 1
+	return n, f.Replace(n, b)
+}
+
+// Remove takes a body out; its number stays, and names nothing.
+func (f *Field) Remove(n int) error { return f.Replace(n, Body{}) }
+
+// Replace puts b where body n stood: moved, grown, pruned, netted. The result
+// is to the last bit that of a new field with b in its place.
+//
+// The price is b's old and new shadow, unless the leaves of b turn on dates at
+// which no other body changed before; then the sky is sorted anew, at the
+// price of a new field.
+func (f *Field) Replace(n int, b Body) error {
+	if !f.keep {
+		return ErrNotKept
+	}
+	old := f.bodies[n]
+	fresh := f.addParts(b)
+	if f.newEpochs(fresh) {
+		f.bodies[n] = fresh
+		f.drop(old)
+		f.run(1)
+		return nil
+	}
+	f.tabulate(fresh)
+	for i := range f.tiles {
+		t := &f.tiles[i]
+		ch := f.newChange(t, old, fresh)
+		if ch == nil {
+			continue // neither old nor new is known to the tile
+		}
+		for w := range t.lost {
+			if ch.rays(f.course.first[w], f.course.first[w+1], w, nil) {
+				t.canvas.gather(t.lost[w])
+			}
+		}
+		k := len(t.lost)
+		if ch.rays(f.course.first[k], f.course.first[k+1], k, f.epochs) {
+			f.gatherSky(t.canvas, t.sky)
+		}
+		ch.commit()
+	}
+	f.bodies[n] = fresh
+	f.drop(old)
+	return nil
+}
+
+// drop frees the numbers of parts no longer standing.
+func (f *Field) drop(parts []int) {
+	for _, p := range parts {
+		f.parts[p] = fieldPart{}
+		f.spare = append(f.spare, p)
+		for w := range f.codes {
+			f.codes[w][p] = 0
+		}
+	}
+}
+
+// newEpochs reports whether fresh parts tell weeks apart that had one sky.
+func (f *Field) newEpochs(fresh []int) bool {
+	for _, p := range fresh {
+		for w, e := range f.epochOf {
+			if f.parts[p].code[w] != f.parts[p].code[f.epochs[e]] {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// tabulate notes the codes of fresh parts by week.
+func (f *Field) tabulate(fresh []int) {
+	for w := range f.codes {
+		if n := len(f.parts) - len(f.codes[w]); n > 0 {
+			f.codes[w] = append(f.codes[w], make([]int32, n)...)
+		}
+		for _, p := range fresh {
+			f.codes[w][p] = f.parts[p].code[w]
+		}
+	}
+	for i := range f.tiles {
+		t := &f.tiles[i]
+		if n := len(f.parts) - len(t.shapes); n > 0 {
+			t.shapes = append(t.shapes, make([]*shape, n)...)
+			t.tracks = append(t.tracks, make([]*track, n)...)
+		}
+	}
+}
+
+// change is one body's change on one tile.
+type change struct {
+	f          *Field
+	t          *fieldTile
+	old, fresh []int
+	shapes     []*shape // of fresh
+	tracks     []*track // of fresh
+	others     []int    // parts that stay and shade the tile
+	was, is    []veil   // this ray's
+	joined     []veil
+	used       [2]int
+	before     []uint64
+	after      []uint64
+}
+
+// newChange prepares a change; nil when it cannot touch the tile.
+func (f *Field) newChange(t *fieldTile, old, fresh []int) *change {
+	ch := &change{f: f, t: t, old: old, fresh: fresh}
+	touched := false
+	for _, p := range old {
+		touched = touched || t.tracks[p] != nil
+	}
+	for _, p := range fresh {
+		s := t.see(p, f.parts[p].Solid, func() *form { return f.form(p) })
+		ch.shapes = append(ch.shapes, s)
+		ch.tracks = append(ch.tracks, newTrack(len(f.course.rays)))
+		touched = touched || s != nil
+	}
+	if !touched {
+		return nil
+	}
+	for p, tr := range t.tracks {
+		if tr != nil && !slices.Contains(old, p) {
+			ch.others = append(ch.others, p)
+		}
+	}
+	ch.before, ch.after = make([]uint64, t.nv), make([]uint64, t.nv)
+	return ch
+}
+
+// commit makes the fresh parts the tile's own.
+func (ch *change) commit() {
+	for _, p := range ch.old {
+		ch.t.shapes[p], ch.t.tracks[p] = nil, nil
+	}
+	for i, p := range ch.fresh {
+		ch.t.shapes[p], ch.t.tracks[p] = ch.shapes[i], ch.tracks[i]
+		if len(ch.tracks[i].of) == 1 {
+			ch.t.tracks[p] = nil
+		}
+	}
+}
+
+// lay puts the rows of a stretch list in the next free veil.
+func (ch *change) lay(list *[]veil, k, part int, of []uint16) *veil {
+	if ch.used[k] == len(*list) {
+		*list = append(*list, veil{m: make([]uint64, ch.t.nv)})
+	}
+	v := &(*list)[ch.used[k]]
+	ch.used[k]++
+	v.part, v.r0 = part, int(of[0])
+	v.r1 = v.r0 + int(of[1]) - 1
+	for r, x := range of[2 : 2+of[1]] {
+		v.m[v.r0+r] = bitsOf(uint8(x), uint8(x>>8))
+	}
+	return v
+}
+
+// rays notes in the tile's canvas what the change takes and gives over a run
+// of rays, which all belong to week w, or to the sky of the epochs told. It
+// reports whether there is anything.
+func (ch *change) rays(from, to, w int, epochs []int) bool {
+	some := false
+	for i := from; i < to; i++ {
+		if ch.t.slants[i].cos > 0 && ch.ray(i, w, epochs) {
+			some = true
+		}
+	}
+	return some
+}
+
+func (ch *change) ray(i, w int, epochs []int) bool {
+	f, t, cv := ch.f, ch.t, ch.t.canvas
+	sky := epochs != nil
+	if sky {
+		w = epochs[0]
+	}
+	codes := f.codes[w]
+	ch.used = [2]int{}
+	plain, varied := true, false
+	note := func(p int) {
+		plain = plain && codes[p] == opaqueCode && !(sky && f.parts[p].varies)
+		varied = varied || sky && f.parts[p].varies
+	}
+	idle := func(p int) bool { return codes[p] == 0 && !(sky && f.parts[p].varies) }
+	for _, p := range ch.old {
+		if tr := t.tracks[p]; tr != nil && tr.at[i] != 0 && !idle(p) {
+			ch.lay(&ch.was, 0, p, tr.of[tr.at[i]:])
+			note(p)
+		}
+	}
+	for k, p := range ch.fresh {
+		s := ch.shapes[k]
+		if s == nil || idle(p) || s.misses(&t.tile, &t.slants[i]) || !f.meet(t, s, i, &t.slants[i], &cv.rows) {
+			continue
+		}
+		tr := ch.tracks[k]
+		if tr.at[i] == 0 {
+			tr.note(i, &cv.rows)
+		}
+		ch.lay(&ch.is, 1, p, tr.of[tr.at[i]:])
+		note(p)
+	}
+	was, is := ch.was[:ch.used[0]], ch.is[:ch.used[1]]
+	r0, r1 := ch.differ(was, is, plain)
+	if r0 > r1 {
+		return false
+	}
+	q := f.course.rays[i].worth(t.slants[i].cos)
+	cv.wipe()
+	for _, p := range ch.others {
+		if tr := t.tracks[p]; tr.at[i] != 0 {
+			varied = ch.other(p, tr.of[tr.at[i]:], r0, r1, codes[p], sky) || varied
+		}
+	}
+	veils := cv.veils[:cv.nveil]
+	if plain && len(veils) == 0 {
+		back := q.negative()
+		for r := r0; r <= r1; r++ {
+			a, b := ch.before[r]|cv.dark[r], ch.after[r]|cv.dark[r]
+			cv.take(r, b&^a, &q)
+			cv.take(r, a&^b, &back)
+		}
+		return true
+	}
+	for r := r0; r <= r1; r++ {
+		if ch.before[r] == ch.after[r] {
+			continue
+		}
+		ch.row(r, cv.dark[r], veils, was, &q, codes, epochs, varied, true)
+		ch.row(r, cv.dark[r], veils, is, &q, codes, epochs, varied, false)
+	}
+	return true
+}
+
+// row notes what one row loses with the staying veils and some more.
+func (ch *change) row(r int, dark uint64, stay, more []veil, q *quanta, codes []int32, epochs []int, varied, giveBack bool) {
+	f, cv := ch.f, ch.t.canvas
+	ch.joined = append(append(ch.joined[:0], stay...), more...)
+	if len(epochs) < 2 || !varied || !f.rowVaries(ch.joined, r) {
+		cv.takeRow(r, dark, ch.joined, codes, q, giveBack)
+		return
+	}
+	for e, w := range epochs {
+		cv.layer(1 + e)
+		cv.takeRow(r, dark, ch.joined, f.codes[w], q, giveBack)
+	}
+	cv.layer(0)
+}
+
+// differ fills before and after so that they differ in the rows that change,
+// and returns the first and last of these. When plain they are the cells that
+// old and new keep dark.
+func (ch *change) differ(was, is []veil, plain bool) (r0, r1 int) {
+	low, high := ch.t.nv, -1
+	for _, list := range [2][]veil{was, is} {
+		for i := range list {
+			low, high = min(low, list[i].r0), max(high, list[i].r1)
+		}
+	}
+	for r := low; r <= high; r++ {
+		ch.before[r], ch.after[r] = 0, 0
+		if plain {
+			ch.before[r], ch.after[r] = joinedBits(was, r), joinedBits(is, r)
+		} else if !ch.same(was, is, r) {
+			ch.after[r] = 1
+		}
+	}
+	for low <= high && ch.before[low] == ch.after[low] {
+		low++
+	}
+	for high >= low && ch.before[high] == ch.after[high] {
+		high--
+	}
+	return low, high
+}
+
+func joinedBits(list []veil, r int) (m uint64) {
+	for i := range list {
+		m |= list[i].bits(r)
+	}
+	return m
+}
+
+// bits are the veil's cells in a row.
+func (v *veil) bits(r int) uint64 {
+	if r < v.r0 || r > v.r1 {
+		return 0
+	}
+	return v.m[r]
+}
+
+// same reports that a row's old and new veils are alike, piece by piece.
+func (ch *change) same(was, is []veil, r int) bool {
+	if len(was) != len(is) {
+		return false
+	}
+	for i := range was {
+		if was[i].bits(r) != is[i].bits(r) ||
+			!slices.Equal(ch.f.parts[was[i].part].code, ch.f.parts[is[i].part].code) {
+			return false
+		}
+	}
+	return true
+}
+
+// other lays a staying part's rows between r0 and r1, and reports whether it
+// changes through the year.
+func (ch *change) other(p int, of []uint16, r0, r1 int, code int32, sky bool) (varies bool) {
+	cv := ch.t.canvas
+	varies = sky && ch.f.parts[p].varies
+	a := int(of[0])
+	from, to := max(r0, a), min(r1, a+int(of[1])-1)
+	if from > to || code == 0 && !varies {
+		return false
+	}
+	if code == opaqueCode && !varies {
+		for r := from; r <= to; r++ {
+			x := of[2+r-a]
+			cv.dark[r] |= bitsOf(uint8(x), uint8(x>>8))
+		}
+		return false
+	}
+	v := cv.veil(p, from, to)
+	for r := from; r <= to; r++ {
+		x := of[2+r-a]
+		v.m[r] = bitsOf(uint8(x), uint8(x>>8))
+	}
+	return varies
+}
+
+// Peek returns the light of week w as it would be with b where body n stands,
+// and changes nothing. A number never given out means one more body. Its price
+// is that of one week and the sky.
+func (f *Field) Peek(w, n int, b Body) (*WeekLight, error) {
+	if !f.keep {
+		return nil, ErrNotKept
+	}
+	var old []int
+	if n >= 0 && n < len(f.bodies) {
+		old = f.bodies[n]
+	}
+	fresh := f.addParts(b)
+	f.tabulate(fresh)
+	out := &WeekLight{f: f, week: w}
+	k := len(f.codes)
+	for i := range f.tiles {
+		t := &f.tiles[i]
+		lost, sky := t.lost[w], t.sky[f.epochOf[w]]
+		ch := f.newChange(t, old, fresh)
+		if ch != nil && ch.rays(f.course.first[w], f.course.first[w+1], w, nil) {
+			lost = slices.Clone(lost)
+			t.canvas.gather(lost)
+		}
+		if ch != nil && ch.rays(f.course.first[k], f.course.first[k+1], w, []int{w}) {
+			sky = slices.Clone(sky)
+			t.canvas.gather(sky)
+		}
+		out.lost, out.sky = append(out.lost, lost), append(out.sky, sky)
+	}
+	f.drop(fresh)
+	return out, nil
+}

@@ -1,0 +1,387 @@
+package shade
+
+import (
+	"runtime"
+	"slices"
+	"sync"
+
+	"bedweek/internal/cal"
+)
+
+// Field is the light on every cell of some surfaces, in every week of a
+// course, among some bodies.
+//
+// Method: surfaces are flat and their cells regular, so a convex solid shades,
+// from one direction, one stretch of cells in each row. The stretches of all
+// solids are joined as bits; each run of bits is noted at its two ends, and
+// one sum along the row a week turns the notes into light. All sums are whole
+// numbers: the order of the bodies, and bodies come and gone, leave no trace.
+//
+// A Field made with keep remembers each solid's stretches, so that a body can
+// be changed for the price of its own shadow. It is not safe for use from
+// several goroutines at once.
+type Field struct {
+	course   *Course
+	surfaces []Surface
+	keep     bool
+	loss     []int64
+
+	bodies  [][]int // parts of each body
+	parts   []fieldPart
+	spare   []int     // parts no longer used
+	codes   [][]int32 // by week, by part; then by part for the sky where all weeks agree
+	epochOf []int     // by week: which sky it has
+	epochs  []int     // a week of each epoch
+
+	tiles []fieldTile
+}
+
+type fieldPart struct {
+	Part
+	live   bool
+	varies bool // its code is not the same in all weeks
+	code   []int32
+	formed *lazyForm
+}
+
+// lazyForm makes a part's faces when a tile first needs them.
+type lazyForm struct {
+	once sync.Once
+	form *form
+}
+
+// fieldTile is a tile with its rays and its results.
+type fieldTile struct {
+	tile
+	slants []slant
+	whole  []quanta  // by week, then the sky: with nothing in the way
+	lost   [][]int64 // by week: four numbers to a cell
+	sky    [][]int64 // by epoch
+	shapes []*shape  // by part; nil = never in the way
+	tracks []*track  // by part, with keep
+	canvas *canvas   // with keep
+}
+
+// track remembers a part's stretches on a tile: at gives, by ray, where they
+// begin in of (0 = none): first row, number of rows, then lo and hi of each.
+type track struct {
+	at []uint32
+	of []uint16
+}
+
+func (t *track) note(ray int, rows *rows) {
+	t.at[ray] = uint32(len(t.of))
+	t.of = append(t.of, uint16(rows.r0), uint16(rows.r1-rows.r0+1))
+	for r := rows.r0; r <= rows.r1; r++ {
+		t.of = append(t.of, uint16(rows.lo[r])|uint16(rows.hi[r])<<8)
+	}
+}
+
+func newTrack(rays int) *track {
+	return &track{at: make([]uint32, rays), of: make([]uint16, 1, 64)}
+}
+
+// NewField works out the light on surfaces among bodies. With keep, single
+// bodies can be changed afterwards. The result does not depend on workers (0 =
+// as many as there are processors).
+func NewField(c *Course, surfaces []Surface, bodies []Body, keep bool, workers int) *Field {
+	f := &Field{course: c, surfaces: surfaces, keep: keep, loss: lossTable()}
+	for i, s := range surfaces {
+		for _, t := range tiles(i, s) {
+			ft := fieldTile{tile: t}
+			ft.slants = t.slants(c)
+			f.tiles = append(f.tiles, ft)
+		}
+	}
+	for _, b := range bodies {
+		f.bodies = append(f.bodies, f.addParts(b))
+	}
+	f.run(workers)
+	return f
+}
+
+// addParts makes room for a body's parts and returns their numbers.
+func (f *Field) addParts(b Body) []int {
+	out := []int{}
+	for _, p := range b.Parts {
+		fp := fieldPart{Part: p, live: true, formed: &lazyForm{}, code: make([]int32, f.course.Weeks())}
+		for w := range fp.code {
+			fp.code[w] = codeOf(p.PassesOn(f.course.Day(w)))
+			fp.varies = fp.varies || fp.code[w] != fp.code[0]
+		}
+		if n := len(f.spare); n > 0 {
+			out = append(out, f.spare[n-1])
+			f.spare = f.spare[:n-1]
+		} else {
+			f.parts = append(f.parts, fieldPart{})
+			out = append(out, len(f.parts)-1)
+		}
+		f.parts[out[len(out)-1]] = fp
+	}
+	return out
+}
+
+// form returns the part's faces, made once.
+func (f *Field) form(part int) *form {
+	p := &f.parts[part]
+	p.formed.once.Do(func() { p.formed.form = formOf(p.Solid, f.course) })
+	return p.formed.form
+}
+
+// sortWeeks finds the weeks with the same sky and tabulates codes by week.
+func (f *Field) sortWeeks() {
+	weeks := f.course.Weeks()
+	f.codes = make([][]int32, weeks)
+	f.epochOf, f.epochs = make([]int, weeks), nil
+	for w := range weeks {
+		f.codes[w] = make([]int32, len(f.parts))
+		for i := range f.parts {
+			if f.parts[i].live {
+				f.codes[w][i] = f.parts[i].code[w]
+			}
+		}
+		f.epochOf[w] = slices.IndexFunc(f.epochs, func(e int) bool { return slices.Equal(f.codes[e], f.codes[w]) })
+		if f.epochOf[w] < 0 {
+			f.epochOf[w] = len(f.epochs)
+			f.epochs = append(f.epochs, w)
+		}
+	}
+}
+
+// layers is how many sums the sky needs: one for what is the same all year,
+// and one for each epoch when some are not.
+func (f *Field) layers() int {
+	if len(f.epochs) < 2 {
+		return 1
+	}
+	return 1 + len(f.epochs)
+}
+
+// run works everything out from nothing.
+func (f *Field) run(workers int) {
+	f.sortWeeks()
+	if workers < 1 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	workers = min(workers, len(f.tiles))
+	if workers <= 1 {
+		for i := range f.tiles {
+			f.runTile(&f.tiles[i])
+		}
+		return
+	}
+	next := make(chan int)
+	var wg sync.WaitGroup
+	for range workers {
+		wg.Go(func() {
+			for i := range next {
+				f.runTile(&f.tiles[i])
+			}
+		})
+	}
+	for i := range f.tiles {
+		next <- i
+	}
+	close(next)
+	wg.Wait()
+}
+
+// runTile works out one tile from nothing.
+func (f *Field) runTile(t *fieldTile) {
+	c := f.course
+	cells := t.nu * t.nv * 4
+	cv := newCanvas(&t.tile, f.layers(), f.loss)
+	t.shapes = make([]*shape, len(f.parts))
+	t.tracks = nil
+	var seen []*shape
+	for i := range f.parts {
+		if !f.parts[i].live {
+			continue
+		}
+		t.shapes[i] = t.see(i, f.parts[i].Solid, func() *form { return f.form(i) })
+		if t.shapes[i] != nil {
+			seen = append(seen, t.shapes[i])
+		}
+	}
+	f.darkFirst(seen)
+	if f.keep {
+		t.canvas = cv
+		t.tracks = make([]*track, len(f.parts))
+		for _, p := range seen {
+			t.tracks[p.part] = newTrack(len(c.rays))
+		}
+	}
+	weeks := c.Weeks()
+	t.whole = make([]quanta, weeks+1)
+	t.lost = make([][]int64, weeks)
+	flat := make([]int64, weeks*cells)
+	for w := range weeks {
+		for i := c.first[w]; i < c.first[w+1]; i++ {
+			f.cast(t, cv, seen, i, w, &t.whole[w])
+		}
+		t.lost[w] = flat[w*cells : (w+1)*cells]
+		cv.gather(t.lost[w])
+	}
+	for i := c.first[weeks]; i < c.first[weeks+1]; i++ {
+		f.cast(t, cv, seen, i, weeks, &t.whole[weeks])
+	}
+	t.sky = nil
+	for range f.epochs {
+		t.sky = append(t.sky, make([]int64, cells))
+	}
+	f.gatherSky(cv, t.sky)
+	for p, tr := range t.tracks {
+		if tr != nil && len(tr.of) == 1 {
+			t.tracks[p] = nil
+		}
+	}
+}
+
+// gatherSky adds the layers to each epoch's sky.
+func (f *Field) gatherSky(cv *canvas, out [][]int64) {
+	base := make([]int64, cv.nu*cv.nv*4)
+	cv.layer(0)
+	cv.gather(base)
+	for e := range out {
+		if len(out) > 1 {
+			cv.layer(1 + e)
+			cv.gather(out[e])
+		}
+		for i, v := range base {
+			out[e][i] += v
+		}
+	}
+	cv.layer(0)
+}
+
+// darkFirst puts opaque parts first, large ones leading, so that a ray that
+// meets darkness everywhere is done with early. Ties keep the parts' order.
+func (f *Field) darkFirst(seen []*shape) {
+	size := func(p *shape) float64 {
+		d := p.high.Sub(p.low)
+		if f.parts[p.part].code[0] != opaqueCode || f.parts[p.part].varies {
+			return -1
+		}
+		return max(d.X*d.Y, d.X*d.Z, d.Y*d.Z)
+	}
+	slices.SortStableFunc(seen, func(a, b *shape) int {
+		switch x, y := size(a), size(b); {
+		case x > y:
+			return -1
+		case x < y:
+			return 1
+		}
+		return 0
+	})
+}
+
+// cast sends one ray of week w (the sky after the last) over a tile.
+func (f *Field) cast(t *fieldTile, cv *canvas, seen []*shape, i, w int, whole *quanta) {
+	s := &t.slants[i]
+	if s.cos <= 0 {
+		return
+	}
+	q := f.course.rays[i].worth(s.cos)
+	for k := range q {
+		whole[k] += q[k]
+	}
+	if len(seen) == 0 {
+		return
+	}
+	sky := w == len(f.codes)
+	if sky {
+		w = 0
+	}
+	codes := f.codes[w]
+	cv.wipe()
+	any, varied := false, false
+	for _, p := range seen {
+		code := codes[p.part]
+		veiled := code != opaqueCode
+		if sky && f.parts[p.part].varies {
+			veiled = true
+		} else if code == 0 {
+			continue
+		}
+		if p.misses(&t.tile, s) || !f.meet(t, p, i, s, &cv.rows) {
+			continue
+		}
+		any = true
+		if f.keep {
+			t.tracks[p.part].note(i, &cv.rows)
+		}
+		rw := &cv.rows
+		if !veiled {
+			whole := rw.r0 == 0 && rw.r1 == t.nv-1
+			for r := rw.r0; r <= rw.r1; r++ {
+				cv.dark[r] |= bitsOf(rw.lo[r], rw.hi[r])
+				whole = whole && cv.dark[r] == t.full
+			}
+			if whole && !f.keep {
+				break
+			}
+			continue
+		}
+		varied = varied || sky && f.parts[p.part].varies
+		v := cv.veil(p.part, rw.r0, rw.r1)
+		for r := rw.r0; r <= rw.r1; r++ {
+			v.m[r] = bitsOf(rw.lo[r], rw.hi[r])
+		}
+	}
+	if !any {
+		return
+	}
+	veils := cv.veils[:cv.nveil]
+	for r, dark := range cv.dark {
+		switch {
+		case len(veils) == 0:
+			if dark != 0 {
+				cv.take(r, dark, &q)
+			}
+		case varied && f.rowVaries(veils, r):
+			for e, w := range f.epochs {
+				cv.layer(1 + e)
+				cv.takeRow(r, dark, veils, f.codes[w], &q, false)
+			}
+			cv.layer(0)
+		default:
+			cv.takeRow(r, dark, veils, codes, &q, false)
+		}
+	}
+}
+
+// meet works out a shape's rows under a ray.
+func (f *Field) meet(t *fieldTile, p *shape, i int, s *slant, out *rows) bool {
+	if p.kind != far {
+		return p.project(&t.tile, f.parts[p.part].formed.form, f.course, i, s, out)
+	}
+	d := f.course.rays[i].d
+	if !f.parts[p.part].Solid.Crosses(t.o, d) {
+		return false
+	}
+	out.r0, out.r1 = 0, t.nv-1
+	for r := range t.nv {
+		out.lo[r], out.hi[r] = 0, uint8(t.nu)
+	}
+	return true
+}
+
+// rowVaries reports whether a part that changes through the year shades a row.
+func (f *Field) rowVaries(veils []veil, row int) bool {
+	for i := range veils {
+		v := &veils[i]
+		if f.parts[v.part].varies && row >= v.r0 && row <= v.r1 && v.m[row] != 0 {
+			return true
+		}
+	}
+	return false
+}
+
+// Course returns the suns and sky the field was made with.
+func (f *Field) Course() *Course { return f.course }
+
+// Surfaces returns the surfaces, in order.
+func (f *Field) Surfaces() []Surface { return f.surfaces }
+
+// Day returns the day that stands for week w.
+func (f *Field) Day(w int) cal.Day { return f.course.Day(w) }
