@@ -72,7 +72,7 @@ func thirstSeries(in *given) map[string]any {
 	}
 	got["taw_mm"], got["raw_mm"] = taw, water.ReadyMM(taw, in.num("p"))
 	var ks, et, end []float64
-	for _, d := range water.Dry(taw, in.num("p"), in.num("depletion_start_mm"), demand, int(in.num("days"))) {
+	for _, d := range water.DrySpell(taw, in.num("p"), in.num("depletion_start_mm"), demand, int(in.num("days"))) {
 		ks, et, end = append(ks, d.Ks), append(et, d.TakenMM), append(end, d.DepletionMM)
 	}
 	got["ks_by_day"], got["etc_adj_by_day_mm"], got["depletion_end_by_day_mm"] = ks, et, end

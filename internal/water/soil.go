@@ -33,9 +33,9 @@ func Ks(totalMM, readyMM, depletionMM float64) float64 {
 // Thirst is one day of a drying series.
 type Thirst struct{ Ks, TakenMM, DepletionMM float64 }
 
-// Dry runs days without water from a depletion, in the paper's daily steps
+// DrySpell runs days without water from a depletion, in the paper's daily steps
 // ([FAO56] example 37): Ks from the start of each day.
-func Dry(totalMM, p, depletionMM, demandMM float64, days int) []Thirst {
+func DrySpell(totalMM, p, depletionMM, demandMM float64, days int) []Thirst {
 	out := make([]Thirst, days)
 	ready := ReadyMM(totalMM, p)
 	for i := range out {
