@@ -47,12 +47,12 @@ func (f *Field) Replace(n int, b Body) error {
 			continue // neither old nor new is known to the tile
 		}
 		for w := range t.lost {
-			if ch.rays(f.course.first[w], f.course.first[w+1], w, nil) {
+			if ch.rays(w, nil) {
 				t.canvas.gather(t.lost[w])
 			}
 		}
 		k := len(t.lost)
-		if ch.rays(f.course.first[k], f.course.first[k+1], k, f.epochs) {
+		if ch.rays(k, f.epochs) {
 			f.gatherSky(t.canvas, t.sky)
 		}
 		ch.commit()
@@ -172,17 +172,39 @@ func (ch *change) lay(list *[]veil, k, part int, of []uint16) *veil {
 	return v
 }
 
-// rays notes in the tile's canvas what the change takes and gives over a run
-// of rays, which all belong to week w, or to the sky of the epochs told. It
-// reports whether there is anything.
-func (ch *change) rays(from, to, w int, epochs []int) bool {
+// rays notes in the tile's canvas what the change takes and gives over the rays
+// of week w, or, after the last, of the sky in the epochs told. It reports
+// whether there is anything.
+func (ch *change) rays(w int, epochs []int) bool {
+	c, t := ch.f.course, ch.t
 	some := false
-	for i := from; i < to; i++ {
-		if ch.t.slants[i].cos > 0 && ch.ray(i, w, epochs) {
-			some = true
+	for g := c.firstGroup[w]; g < c.firstGroup[w+1]; g++ {
+		if !t.spread[g].any || !ch.near(g) {
+			continue
+		}
+		for i := c.groups[g][0]; i < c.groups[g][1]; i++ {
+			if t.slants[i].cos > 0 && ch.ray(i, w, epochs) {
+				some = true
+			}
 		}
 	}
 	return some
+}
+
+// near reports whether the body's old or new shadow may come near the tile
+// under a group of rays.
+func (ch *change) near(g int) bool {
+	for _, p := range ch.old {
+		if s := ch.t.shapes[p]; s != nil && !s.missesAll(&ch.t.tile, &ch.t.spread[g]) {
+			return true
+		}
+	}
+	for _, s := range ch.shapes {
+		if s != nil && !s.missesAll(&ch.t.tile, &ch.t.spread[g]) {
+			return true
+		}
+	}
+	return false
 }
 
 func (ch *change) ray(i, w int, epochs []int) bool {
@@ -364,11 +386,11 @@ func (f *Field) Peek(w, n int, b Body) (*WeekLight, error) {
 		t := &f.tiles[i]
 		lost, sky := t.lost[w], t.sky[f.epochOf[w]]
 		ch := f.newChange(t, old, fresh)
-		if ch != nil && ch.rays(f.course.first[w], f.course.first[w+1], w, nil) {
+		if ch != nil && ch.rays(w, nil) {
 			lost = slices.Clone(lost)
 			t.canvas.gather(lost)
 		}
-		if ch != nil && ch.rays(f.course.first[k], f.course.first[k+1], w, []int{w}) {
+		if ch != nil && ch.rays(k, []int{w}) {
 			sky = slices.Clone(sky)
 			t.canvas.gather(sky)
 		}

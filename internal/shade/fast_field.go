@@ -54,6 +54,7 @@ type lazyForm struct {
 type fieldTile struct {
 	tile
 	slants []slant
+	spread []spread  // by group of rays
 	whole  []quanta  // by week, then the sky: with nothing in the way
 	lost   [][]int64 // by week: four numbers to a cell
 	sky    [][]int64 // by epoch
@@ -90,6 +91,7 @@ func NewField(c *Course, surfaces []Surface, bodies []Body, keep bool, workers i
 		for _, t := range tiles(i, s) {
 			ft := fieldTile{tile: t}
 			ft.slants = t.slants(c)
+			ft.spread = spreads(c, ft.slants)
 			f.tiles = append(f.tiles, ft)
 		}
 	}
@@ -216,15 +218,11 @@ func (f *Field) runTile(t *fieldTile) {
 	t.lost = make([][]int64, weeks)
 	flat := make([]int64, weeks*cells)
 	for w := range weeks {
-		for i := c.first[w]; i < c.first[w+1]; i++ {
-			f.cast(t, cv, seen, i, w, &t.whole[w])
-		}
+		f.castWeek(t, cv, seen, w)
 		t.lost[w] = flat[w*cells : (w+1)*cells]
 		cv.gather(t.lost[w])
 	}
-	for i := c.first[weeks]; i < c.first[weeks+1]; i++ {
-		f.cast(t, cv, seen, i, weeks, &t.whole[weeks])
-	}
+	f.castWeek(t, cv, seen, weeks)
 	t.sky = nil
 	for range f.epochs {
 		t.sky = append(t.sky, make([]int64, cells))
@@ -275,54 +273,89 @@ func (f *Field) darkFirst(seen []*shape) {
 	})
 }
 
-// cast sends one ray of week w (the sky after the last) over a tile.
-func (f *Field) cast(t *fieldTile, cv *canvas, seen []*shape, i, w int, whole *quanta) {
-	s := &t.slants[i]
-	if s.cos <= 0 {
-		return
-	}
-	q := f.course.rays[i].worth(s.cos)
-	for k := range q {
-		whole[k] += q[k]
-	}
-	if len(seen) == 0 {
-		return
-	}
+// stander is a shape as it stands in one week.
+type stander struct {
+	*shape
+	code   int32
+	varies bool // sky only: it changes through the year
+}
+
+// castWeek sends the rays of week w (the sky's after the last) over a tile.
+func (f *Field) castWeek(t *fieldTile, cv *canvas, seen []*shape, w int) {
+	c := f.course
 	sky := w == len(f.codes)
-	if sky {
-		w = 0
+	codes := f.codes[0]
+	if !sky {
+		codes = f.codes[w]
 	}
-	codes := f.codes[w]
-	cv.wipe()
-	any, varied := false, false
+	var all, near []stander
 	for _, p := range seen {
-		code := codes[p.part]
-		veiled := code != opaqueCode
-		if sky && f.parts[p.part].varies {
-			veiled = true
-		} else if code == 0 {
+		s := stander{p, codes[p.part], sky && f.parts[p.part].varies}
+		if s.code != 0 || s.varies {
+			all = append(all, s)
+		}
+	}
+	for g := c.firstGroup[w]; g < c.firstGroup[w+1]; g++ {
+		if !t.spread[g].any {
 			continue
 		}
-		if p.misses(&t.tile, s) || !f.meet(t, p, i, s, &cv.rows) {
+		near = near[:0]
+		for _, p := range all {
+			if !p.missesAll(&t.tile, &t.spread[g]) {
+				near = append(near, p)
+			}
+		}
+		for i := c.groups[g][0]; i < c.groups[g][1]; i++ {
+			s := &t.slants[i]
+			if s.cos <= 0 {
+				continue
+			}
+			q := c.rays[i].worth(s.cos)
+			for k := range q {
+				t.whole[w][k] += q[k]
+			}
+			if len(near) > 0 {
+				f.cast(t, cv, near, i, s, codes, &q)
+			}
+		}
+	}
+}
+
+// cast sends one ray over a tile, past the shapes that may be in its way.
+func (f *Field) cast(t *fieldTile, cv *canvas, near []stander, i int, s *slant, codes []int32, q *quanta) {
+	cv.nveil = 0
+	rw := &cv.rows
+	any, varied, dark := false, false, false
+	for k := range near {
+		p := &near[k]
+		if p.misses(&t.tile, s) || !f.meet(t, p.shape, i, s, rw) {
 			continue
 		}
-		any = true
 		if f.keep {
-			t.tracks[p.part].note(i, &cv.rows)
+			t.tracks[p.part].note(i, rw)
 		}
-		rw := &cv.rows
-		if !veiled {
-			whole := rw.r0 == 0 && rw.r1 == t.nv-1
+		if dark {
+			continue
+		}
+		if !any {
+			any = true
+			clear(cv.dark)
+		}
+		if p.code == opaqueCode && !p.varies {
+			full := t.full
 			for r := rw.r0; r <= rw.r1; r++ {
-				cv.dark[r] |= bitsOf(rw.lo[r], rw.hi[r])
-				whole = whole && cv.dark[r] == t.full
+				m := cv.dark[r] | bitsOf(rw.lo[r], rw.hi[r])
+				cv.dark[r] = m
+				full &= m
 			}
-			if whole && !f.keep {
-				break
+			if full == t.full && rw.r1-rw.r0 == t.nv-1 {
+				if dark = true; !f.keep {
+					break
+				}
 			}
 			continue
 		}
-		varied = varied || sky && f.parts[p.part].varies
+		varied = varied || p.varies
 		v := cv.veil(p.part, rw.r0, rw.r1)
 		for r := rw.r0; r <= rw.r1; r++ {
 			v.m[r] = bitsOf(rw.lo[r], rw.hi[r])
@@ -331,22 +364,31 @@ func (f *Field) cast(t *fieldTile, cv *canvas, seen []*shape, i, w int, whole *q
 	if !any {
 		return
 	}
-	veils := cv.veils[:cv.nveil]
-	for r, dark := range cv.dark {
-		switch {
-		case len(veils) == 0:
-			if dark != 0 {
-				cv.take(r, dark, &q)
-			}
-		case varied && f.rowVaries(veils, r):
-			for e, w := range f.epochs {
-				cv.layer(1 + e)
-				cv.takeRow(r, dark, veils, f.codes[w], &q, false)
-			}
-			cv.layer(0)
-		default:
-			cv.takeRow(r, dark, veils, codes, &q, false)
+	if dark {
+		for k := range q {
+			cv.flood[k] += q[k]
 		}
+		return
+	}
+	veils := cv.veils[:cv.nveil]
+	if len(veils) == 0 {
+		for r, m := range cv.dark {
+			if m != 0 {
+				cv.take(r, m, q)
+			}
+		}
+		return
+	}
+	for r, m := range cv.dark {
+		if !varied || !f.rowVaries(veils, r) {
+			cv.takeRow(r, m, veils, codes, q, false)
+			continue
+		}
+		for e, w := range f.epochs {
+			cv.layer(1 + e)
+			cv.takeRow(r, m, veils, f.codes[w], q, false)
+		}
+		cv.layer(0)
 	}
 }
 

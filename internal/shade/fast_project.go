@@ -22,6 +22,43 @@ func (t *tile) slants(c *Course) []slant {
 	return out
 }
 
+// spread is the range of slants of a group of rays.
+type spread struct {
+	any                      bool // some ray meets the tile's face
+	lowX, highX, lowY, highY float64
+}
+
+func spreads(c *Course, slants []slant) []spread {
+	out := make([]spread, len(c.groups))
+	for g, span := range c.groups {
+		p := &out[g]
+		for _, s := range slants[span[0]:span[1]] {
+			if s.cos <= 0 {
+				continue
+			}
+			if !p.any {
+				*p = spread{true, s.kx, s.kx, s.ky, s.ky}
+			}
+			p.lowX, p.highX = min(p.lowX, s.kx), max(p.highX, s.kx)
+			p.lowY, p.highY = min(p.lowY, s.ky), max(p.highY, s.ky)
+		}
+	}
+	return out
+}
+
+// missesAll reports quickly that a shape's shadow cannot touch the tile under
+// any ray of a group.
+func (p *shape) missesAll(t *tile, s *spread) bool {
+	reach := func(k float64, up bool) float64 { // the least or the most of z·k
+		if (k > 0) == up {
+			return p.high.Z * k
+		}
+		return p.low.Z * k
+	}
+	return p.high.X-reach(s.lowX, false) < 0 || p.low.X-reach(s.highX, true) > float64(t.nu-1) ||
+		p.high.Y-reach(s.lowY, false) < 0 || p.low.Y-reach(s.highY, true) > float64(t.nv-1)
+}
+
 // rows is a shadow on a tile: for rows r0..r1 the columns lo up to, not with,
 // hi.
 type rows struct {

@@ -18,6 +18,7 @@ type canvas struct {
 	nveil  int
 	sums   []quanta // the layer in hand: differences by row and column, nu+1 to a row
 	layers [][]quanta
+	flood  quanta // what every cell loses, in layer 0
 	loss   []int64
 	rows   rows
 	m      [maxVeils]uint64
@@ -149,6 +150,14 @@ func (c *canvas) takeRow(row int, dark uint64, veils []veil, code []int32, q *qu
 // gather adds the differences, summed along each row, to out, four numbers to a
 // cell, and leaves the layer clean.
 func (c *canvas) gather(out []int64) {
+	for i := range c.flood {
+		if c.flood[i] != 0 {
+			for k := i; k < len(out); k += 4 {
+				out[k] += c.flood[i]
+			}
+			c.flood[i] = 0
+		}
+	}
 	for r := range c.nv {
 		d := c.sums[r*(c.nu+1) : (r+1)*(c.nu+1)]
 		o := out[r*c.nu*4 : (r+1)*c.nu*4]

@@ -1,7 +1,9 @@
 package shade
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/geom"
@@ -20,7 +22,14 @@ type Course struct {
 	weeks []weekSun
 	rays  []ray // the sun's, week by week, then the sky's
 	first []int // of each week's rays; then of the sky's; then the end
+	// groups are short runs of neighbouring rays, so that a body out of all
+	// their ways is passed over once for all; of a week from firstGroup on.
+	groups     [][2]int
+	firstGroup []int
 }
+
+// groupRays is how many rays run together at most.
+const groupRays = 8
 
 // ray is one direction and the light that comes from it.
 type ray struct {
@@ -65,7 +74,20 @@ func NewCourse(site Place, start cal.Day, weeks, stepsADay int, meanMJ []float64
 	c.first = append(c.first, len(c.rays))
 	c.rays = append(c.rays, spiralSky(SkyRays)...)
 	c.first = append(c.first, len(c.rays))
+	c.group()
 	return c
+}
+
+// group cuts each week's rays, and the sky's, in runs.
+func (c *Course) group() {
+	c.groups, c.firstGroup = nil, nil
+	for w := 0; w+1 < len(c.first); w++ {
+		c.firstGroup = append(c.firstGroup, len(c.groups))
+		for a := c.first[w]; a < c.first[w+1]; a += groupRays {
+			c.groups = append(c.groups, [2]int{a, min(a+groupRays, c.first[w+1])})
+		}
+	}
+	c.firstGroup = append(c.firstGroup, len(c.groups))
 }
 
 // Weeks returns how many weeks the course holds.
@@ -175,5 +197,22 @@ func spiralSky(n int) []ray {
 	for i := range out {
 		out[i].solid *= math.Pi / sum // level open ground gets exactly one
 	}
+	neighbours(out)
 	return out
+}
+
+// neighbours sorts rays by sectors of the compass, up one and down the next,
+// so that rays that follow one another point nearly the same way.
+func neighbours(rays []ray) {
+	const sectors = 20
+	sector := func(r ray) int { return int(r.d.BearingDeg() / 360 * sectors) }
+	slices.SortStableFunc(rays, func(a, b ray) int {
+		if d := sector(a) - sector(b); d != 0 {
+			return d
+		}
+		if sector(a)%2 == 1 {
+			a, b = b, a
+		}
+		return cmp.Compare(a.d.Z, b.d.Z)
+	})
 }

@@ -69,6 +69,7 @@ func TestFieldAgreesWithCasterRayByRay(t *testing.T) {
 				one.rays = []ray{c.rays[k]}
 				one.weeks = c.weeks[w : w+1]
 				one.first = []int{0, 1, 1}
+				one.group()
 				f := NewField(&one, []Surface{surf}, s.Bodies, false, 1)
 				d := c.rays[k].d
 				if d.Dot(surf.Normal()) <= 1e-6 {
