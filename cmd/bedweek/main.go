@@ -40,6 +40,7 @@ func commands() []command {
 		{"serve", "keep a garden in a data folder and serve its pages", helpServe, runServe},
 		{"check", "print every fault of a garden file", helpCheck, runCheck},
 		{"plan", "print the season plan of a garden file", helpPlan, runPlan},
+		{"water", "say who runs dry first and how much to give", helpWater, runWater},
 		{"windows", "print when each crop may be sown or set out at a place", helpWindows, runWindows},
 		{"verify", "recompute published cases on this machine", helpVerify, runVerify},
 		{"audit", "check a data folder: database, digests, replay, backups", helpAudit, runAudit},

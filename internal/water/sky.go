@@ -26,9 +26,7 @@ type skyDay struct {
 // walls. It returns nil when the futures do not reach so far.
 func NewSky(futures []weather.Future, site weather.Site, from cal.Day, days int, windShare float64) *Sky {
 	s := &Sky{Start: from, Days: days}
-	for d := range days {
-		s.course = append(s.course, weather.DayCourse(site.LatDeg, (from+cal.Day(d)).YearDay()))
-	}
+	s.calendar(site.LatDeg)
 	for _, f := range futures {
 		at := int(from - f.Start)
 		if at < 0 || at+days > len(f.Days) {
@@ -62,4 +60,17 @@ func (s *Sky) calendar(latDeg float64) {
 		s.course = append(s.course, weather.DayCourse(latDeg, day.YearDay()))
 		s.month = append(s.month, int(day.Month())-1)
 	}
+}
+
+// MeanET0MM is the mean reference evapotranspiration of the first days, mm a
+// day, over all futures, for a place with shares of light by month.
+func (s *Sky) MeanET0MM(light [12]float64, days int) float64 {
+	sum, n := 0.0, 0
+	for _, run := range s.days {
+		for d := range min(days, s.Days) {
+			sum += run[d].et0MM(light[s.month[d]])
+			n++
+		}
+	}
+	return sum / float64(max(n, 1))
 }

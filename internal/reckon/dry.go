@@ -1,0 +1,206 @@
+package reckon
+
+import (
+	"errors"
+	"fmt"
+	"math"
+	"sort"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/garden"
+	"bedweek/internal/water"
+)
+
+// DryAsk says what is asked of Dry.
+type DryAsk struct {
+	FromHour int         // now, 0 to 23
+	NextH    float64     // hours until somebody can water again
+	AwayDays int         // days nobody comes, 0 = not asked
+	Looks    []SpaceSeen // what was found at spaces before now, in any order
+}
+
+// SpaceSeen is what somebody found at a space.
+type SpaceSeen struct {
+	Space  string
+	On     cal.Day
+	Hour   float64
+	What   water.Look
+	Litres float64 // of a watering; 0 = until it ran through
+}
+
+// MostAway is the longest absence reckoned, days.
+const MostAway = 60
+
+// dryDays is how far ahead spaces are looked at.
+const dryDays = 21
+
+// Dryness says who runs dry first, on one date.
+type Dryness struct {
+	Garden   string
+	Date     cal.Day
+	FromHour int
+	Days     int      // looked at
+	Rows     []DryRow // soonest dry first; spaces where nothing stands last
+	Weather  string
+	Taken    []string // in words, what was taken for granted
+	Away     int
+}
+
+// DryRow is one space.
+type DryRow struct {
+	Space, Name string
+	Kind        garden.Kind
+	Way         water.Way
+	Empty       bool // nothing stands here: not reckoned further
+	Crops       []string
+	LeafM2      float64 // spread of all leaves today
+	Answer      water.Answer
+	When        string // "Dry by about Thursday afternoon (…)."
+	Give        string
+	Out         string // the absence, "" when not asked
+	Look        string // the one look worth taking
+	Learned     string // what looks have taught, "" = none yet
+	Caution     string
+}
+
+// Dry reckons the water of every space on the date of the inputs. The place
+// must have been made from the same inputs.
+func Dry(in *Inputs, p *Place, ask DryAsk) (*Dryness, error) {
+	if ask.FromHour < 0 || ask.FromHour > 23 || ask.AwayDays < 0 || ask.AwayDays > MostAway || !(ask.NextH >= 0) {
+		return nil, errors.New("reckon: water: the hour, the next visit or the days away are out of range")
+	}
+	book, err := water.LoadBook()
+	if err != nil {
+		return nil, err
+	}
+	days := max(dryDays, ask.AwayDays+2)
+	d := &Dryness{Garden: in.Garden.Name, Date: in.Date, FromHour: ask.FromHour, Days: days, Weather: p.Set.Words, Away: ask.AwayDays}
+	skies, err := newSkies(in, p, days)
+	if err != nil {
+		return nil, err
+	}
+	stays := whatStands(in)
+	growStanding(in, p, stays)
+	looks := looksBySpace(in, ask.Looks)
+	rows := make([]*DryRow, len(in.Garden.Spaces))
+	each(len(rows), in.Workers, func(i int) {
+		sp := in.Garden.Spaces[i]
+		if !sp.Grows() {
+			return
+		}
+		s, crops := wateredSpace(in, p, book, i, stays, days, skies.of(in, sp).ahead)
+		row := &DryRow{Space: string(sp.ID), Name: spaceName(sp), Kind: sp.Kind, Way: s.Way, Crops: crops, Empty: len(crops) == 0}
+		if len(s.LeafM2) > 0 {
+			row.LeafM2 = s.LeafM2[0]
+		}
+		sky := skies.of(in, sp)
+		belief := water.Learn(s, water.Unseen(s.Way), sky.past, looks.at(sp.ID, sky.past.Start))
+		row.Answer = water.Dry(s, belief, sky.ahead, water.Ask{FromHour: ask.FromHour, NextH: ask.NextH, AwayDays: ask.AwayDays, Seed: in.Seed})
+		row.say(in, s, ask, len(p.Set.Futures))
+		rows[i] = row
+	})
+	for _, r := range rows {
+		if r != nil {
+			d.Rows = append(d.Rows, *r)
+		}
+	}
+	sort.SliceStable(d.Rows, func(a, b int) bool {
+		x, y := d.Rows[a], d.Rows[b]
+		if x.Empty != y.Empty {
+			return y.Empty
+		}
+		if x.Answer.Dry.Likely != y.Answer.Dry.Likely {
+			return x.Answer.Dry.Likely < y.Answer.Dry.Likely
+		}
+		return x.Space < y.Space
+	})
+	d.Taken = takenForGranted(in, d.Rows)
+	return d, nil
+}
+
+// airs is the air of one kind of place: behind walls or in the open.
+type airs struct{ ahead, past *water.Sky }
+
+type skies struct{ open, walled airs }
+
+// wallWind is the share of the wind that reaches spaces behind walls. Common
+// practice, no source: yards differ from a third to nearly all.
+const wallWind = 0.6
+
+// terraceM is the floor height from which a space stands above the walls.
+const terraceM = 2
+
+func (s *skies) of(in *Inputs, sp garden.Space) airs {
+	if in.Garden.Place.Sheltered && sp.Floor.M < terraceM {
+		return s.walled
+	}
+	return s.open
+}
+
+// lookBack is how far looks and past rain reach, days.
+const lookBack = 45
+
+func newSkies(in *Inputs, p *Place, days int) (*skies, error) {
+	past, ok := pastWeather(in, p, lookBack)
+	s := &skies{}
+	for _, k := range []struct {
+		to    *airs
+		share float64
+	}{{&s.open, 1}, {&s.walled, wallWind}} {
+		k.to.ahead = water.NewSky(p.Set.Futures, in.site(), in.Date, days, k.share)
+		if !ok || k.to.ahead == nil {
+			return nil, fmt.Errorf("reckon: water: the futures do not cover %d days from %s", days, in.Date.Long())
+		}
+		k.to.past = water.NewSky(past, in.site(), in.Date-lookBack, lookBack, k.share)
+	}
+	return s, nil
+}
+
+// looks holds what was seen, by space.
+type looks map[string][]SpaceSeen
+
+// looksBySpace joins the looks asked about with the last ones the ledger keeps
+// of whole spaces, and puts them in order.
+func looksBySpace(in *Inputs, asked []SpaceSeen) looks {
+	all := append([]SpaceSeen(nil), asked...)
+	if in.State != nil {
+		for _, l := range in.State.SpaceLooks {
+			all = append(all, SpaceSeen{Space: l.Space, On: l.On, Hour: 8, What: water.Look(l.Looks)})
+		}
+	}
+	out := looks{}
+	for _, l := range all {
+		switch l.What {
+		case water.Watered, water.Damp, water.DryLook, water.Wilting:
+		default:
+			continue
+		}
+		if l.On <= in.Date && l.On >= in.Date-lookBack {
+			out[l.Space] = append(out[l.Space], l)
+		}
+	}
+	for k := range out {
+		v := out[k]
+		sort.SliceStable(v, func(a, b int) bool {
+			if v[a].On != v[b].On {
+				return v[a].On < v[b].On
+			}
+			return v[a].Hour < v[b].Hour
+		})
+	}
+	return out
+}
+
+// at returns a space's looks by the hour since a day; the same look twice at
+// one hour counts once.
+func (l looks) at(id garden.SpaceID, start cal.Day) []water.Seen {
+	var out []water.Seen
+	for _, s := range l[string(id)] {
+		seen := water.Seen{Hour: 24*float64(s.On-start) + s.Hour, What: s.What, Litres: math.Max(0, s.Litres)}
+		if n := len(out); n > 0 && out[n-1] == seen {
+			continue
+		}
+		out = append(out, seen)
+	}
+	return out
+}
