@@ -42,6 +42,7 @@ func commands() []command {
 		{"plan", "print the season plan of a garden file", helpPlan, runPlan},
 		{"water", "say who runs dry first and how much to give", helpWater, runWater},
 		{"windows", "print when each crop may be sown or set out at a place", helpWindows, runWindows},
+		{"light", "print the sun and light on each space, by month", helpLight, runLight},
 		{"verify", "recompute published cases on this machine", helpVerify, runVerify},
 		{"audit", "check a data folder: database, digests, replay, backups", helpAudit, runAudit},
 		{"backup", "make and prove a backup of a data folder", helpBackup, runBackup},

@@ -69,23 +69,33 @@ type SurfaceLight struct {
 	Classes                     []float64 // share of the area by class of hours
 }
 
-// Surface returns surface s with its area split by thresholds of sun hours,
-// which must rise: class 0 lies below the first, the last class at or above
-// the last. skip, when not nil, leaves cells out.
+// Surface returns surface s in this week; see [MeanSurface].
 func (l *WeekLight) Surface(s int, thresholdsH []float64, skip func(i, j int) bool) SurfaceLight {
+	return MeanSurface([]*WeekLight{l}, s, thresholdsH, skip)
+}
+
+// MeanSurface returns surface s with each cell's light the mean of some weeks
+// of one field, and its area split by thresholds of sun hours, which must
+// rise: class 0 lies below the first, the last class at or above the last.
+// skip, when not nil, leaves cells out.
+func MeanSurface(weeks []*WeekLight, s int, thresholdsH []float64, skip func(i, j int) bool) SurfaceLight {
 	out := SurfaceLight{Classes: make([]float64, len(thresholdsH)+1)}
+	if len(weeks) == 0 {
+		return out
+	}
+	f := weeks[0].f
 	sum := newSummer()
-	for k := range l.f.tiles {
-		t := &l.f.tiles[k]
+	for k := range f.tiles {
+		t := &f.tiles[k]
 		if t.surf != s {
 			continue
 		}
 		for j := range t.nv {
 			for i := range t.nu {
-				if !l.f.surfaces[s].Counts(t.col0+i, j) || skip != nil && skip(t.col0+i, j) {
+				if !f.surfaces[s].Counts(t.col0+i, j) || skip != nil && skip(t.col0+i, j) {
 					continue
 				}
-				c := l.cell(k, j*t.nu+i)
+				c := meanCell(weeks, k, j*t.nu+i)
 				sum.add(&c)
 				class := 0
 				for class < len(thresholdsH) && c.Hours >= thresholdsH[class] {
@@ -105,6 +115,20 @@ func (l *WeekLight) Surface(s int, thresholdsH []float64, skip func(i, j int) bo
 	for i, p := range [5]*Span{&out.HoursOpaque, &out.Hours, &out.SkyView, &out.MolClear, &out.MolMean} {
 		*p = sum.span[i]
 		p.Mean /= float64(sum.n)
+	}
+	return out
+}
+
+func meanCell(weeks []*WeekLight, tile, cell int) CellLight {
+	var out CellLight
+	n := float64(len(weeks))
+	for _, l := range weeks {
+		c := l.cell(tile, cell)
+		out.HoursOpaque += c.HoursOpaque / n
+		out.Hours += c.Hours / n
+		out.SkyView += c.SkyView / n
+		out.MolClear += c.MolClear / n
+		out.MolMean += c.MolMean / n
 	}
 	return out
 }
