@@ -30,7 +30,7 @@ type Answer struct {
 	Tank     Window    // hours until its reservoir is empty; all 0 without one
 	ByNext   int       // futures dry before NextH
 	RainHelp int       // futures in which 3 mm fall on it before it is dry
-	DrinksL  Window    // litres a day now: leaves and air together
+	DrinksL  Window    // litres over the next 24 hours: what the leaves ask, and what dries off the surface as it is
 	LackL    Window    // litres to fill it now
 	GiveL    float64   // to give now: 0 when it can wait until the next visit
 	Minutes  float64   // of its line, for GiveL
@@ -62,11 +62,8 @@ func Dry(s *Space, b Belief, sky *Sky, ask Ask) Answer {
 	for k, d := range s.draws(b, n, ask.Seed) {
 		w := s.newStore(d)
 		lacks[k] = w.lackL()
-		t := s.thirst(d)
-		air, leaf := t.demand(sky.days[k][0], sky.month[0], 0)
-		drinks[k] = air + leaf
 		r := s.run(w, d, sky, k, ask.FromHour)
-		a.Hours[k], tanks[k] = r.dry, r.tank
+		a.Hours[k], tanks[k], drinks[k] = r.dry, r.tank, r.firstL
 		if r.dry < ask.NextH {
 			a.ByNext++
 		}
@@ -106,8 +103,7 @@ func (s *Space) away(a *Answer, b Belief, sky *Sky, ask Ask) {
 type outcome struct {
 	dry, tank, lost float64
 	rained          bool
-	all             flows
-	end             float64 // litres at the end
+	firstL          float64 // asked by leaves and dried off in the first 24 hours
 }
 
 // run dries a store in one future until plants are lost or the days end.
@@ -136,7 +132,10 @@ func (s *Space) run(w store, d draw, sky *Sky, future, fromHour int) outcome {
 		for h := first; h < 24; h++ {
 			share := sky.course[day][h]
 			was := w.held()
-			o.all.add(w.step(wets, air*share, leaf*share))
+			f := w.step(wets, air*share, leaf*share)
+			if now < 24 {
+				o.firstL += leaf*share + f.evaporated
+			}
 			now++
 			if !isDry {
 				rain += sd.rainMM * s.RainShare / 24
@@ -151,8 +150,7 @@ func (s *Space) run(w store, d draw, sky *Sky, future, fromHour int) outcome {
 			if held := w.held(); !isLost && held <= lostAt {
 				isLost, o.lost = true, now-1+part(was, held, lostAt)
 			}
-			if isLost && isDry {
-				o.end = w.total()
+			if isLost && isDry && now >= 24 {
 				return o
 			}
 		}
@@ -160,7 +158,6 @@ func (s *Space) run(w store, d draw, sky *Sky, future, fromHour int) outcome {
 	if !isDry {
 		o.rained = rain >= helpMM
 	}
-	o.end = w.total()
 	return o
 }
 

@@ -9,7 +9,7 @@ const (
 	lookBlur = 0.10
 	slip     = 0.03
 	slipWilt = 0.003 // hanging leaves are seldom mistaken
-	wiltAt   = 0.25 // share of full at which leaves hang
+	wiltAt   = 0.25  // share of full at which leaves hang
 )
 
 // Learn holds looks against the weather that was, and returns what is then
