@@ -14,7 +14,7 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	in := r.in
 	d := &Day{
 		Garden: in.Garden.Name, Date: in.Date, Demo: in.Demo, Place: place(in.Garden.Place),
-		Weather: r.Place.Set.Words,
+		Weather: r.Place.Set.Words + r.sunWords(),
 	}
 	for w := range in.Weeks {
 		d.WeekOf = append(d.WeekOf, r.Problem.Start+cal.Day(7*w))
@@ -38,19 +38,57 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	return d
 }
 
+// sunWords says so when the record holds no radiation.
+func (r *Result) sunWords() string {
+	if r.in.Record == nil {
+		return ""
+	}
+	for _, g := range r.in.Record.Gaps {
+		if g.Quantity == "radiation" && g.To-g.From > 300 {
+			return " The record has no sunshine: it was " + g.Filled + "."
+		}
+	}
+	return ""
+}
+
 // notes are said first: what was filled, what is guessed.
 func (r *Result) notes() []string {
 	var out []string
 	if r.in.Record != nil {
 		for _, g := range r.in.Record.Gaps {
-			out = append(out, sentence(fmt.Sprintf("weather: %s missing from %s to %s, filled with %s", g.Quantity, g.From.Long(), g.To.Long(), g.Filled)))
+			if g.Quantity == "radiation" && g.To-g.From > 300 {
+				continue // never measured at all: said with the weather
+			}
+			out = append(out, sentence(fmt.Sprintf("weather: %s is missing from %s to %s. Filled: %s", g.Quantity, g.From.Long(), g.To.Long(), g.Filled)))
 		}
 	}
 	if r.in.State != nil {
 		out = append(out, r.in.State.Differences...)
 	}
+	out = append(out, r.spare()...)
 	for _, c := range r.Plan.Conflict {
 		out = append(out, sentence(c))
+	}
+	return out
+}
+
+// spare names pots that stand ready and have no place in the plan.
+func (r *Result) spare() []string {
+	var out []string
+	for _, s := range whatStands(r.in) {
+		if !s.tray {
+			continue
+		}
+		used := 0
+		for _, pl := range r.Plan.Plantings {
+			if o := r.Problem.Options[pl.Option]; o.MaxTotal == "tray."+s.id {
+				used += pl.Plants
+			}
+		}
+		if left := s.count - used; left > 0 {
+			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d have no place in the plan; give them away, or pot on as spares",
+				named(s.crop, s.variety, s.oneOf), plants(left), s.count)))
+		}
 	}
 	return out
 }
@@ -245,6 +283,6 @@ func (r *Result) says(seconds map[string]float64) PlanSays {
 		"The plan is worth %.0f meals more than leaving everything as it stands. "+
 		"In the leanest two of twenty futures all of it is worth under %.0f meals, in the best two over %.0f. "+
 		"How much better another plan could be is not known yet: no bound is proved.",
-		p.Options, len(r.Problem.Spaces), r.Problem.Weeks, p.Value-p.Nothing, p.Low, p.High)
+		p.Options, len(r.Problem.Spaces), r.in.Weeks, p.Value-p.Nothing, p.Low, p.High)
 	return p
 }

@@ -36,13 +36,14 @@ const (
 	MinWeeks     = 8
 	MaxWeeks     = 78
 	DefaultWeeks = 60
-	DefaultWork  = 12_000_000
+	DefaultWork  = 6_000_000
 	// pastDays is how far back the futures' shared past reaches, so that what
 	// stands can be grown from its start: eighteen months covers a biennial
 	// sown the spring before last.
 	pastDays = 550
 	// afterWeeks is how far picking is followed beyond the plan's end, so that
-	// what is still coming then can be counted: garlic of the last autumn.
+	// what is still coming then counts, such as garlic of the last autumn.
+	// Nothing is started in these weeks.
 	afterWeeks = 16
 	// growWeeks is how much weather growth wants beyond the last week followed.
 	growWeeks = 14

@@ -110,6 +110,8 @@ func (r *Result) keep(ctx context.Context, study *season.Study, i int) (Keep, bo
 		return k, false
 	}
 	r.preferPlan(&k, i)
+	r.atMostItsMeals(&k, st.Food)
+	best = k.Choices[k.Best].Worth
 	k.Either = true
 	for j := range k.Choices {
 		k.Either = k.Either && k.Choices[j].Worth > best-noise
@@ -129,6 +131,22 @@ func (r *Result) preferPlan(k *Keep, i int) {
 	}
 }
 
+// atMostItsMeals holds the cost of pulling early to the meals given up: free
+// ground never makes the rest of a plan worse, so a larger difference is the
+// search's own noise.
+func (r *Result) atMostItsMeals(k *Keep, food int) {
+	worth := 0.0
+	if food >= 0 {
+		worth = r.Problem.Foods[food].Worth
+	}
+	b := k.Choices[k.Best]
+	for j := range k.Choices[:k.Best] {
+		c := &k.Choices[j]
+		given := math.Max(0, mean(b.DotMeals)-mean(c.DotMeals)) * worth
+		c.Worth = math.Max(c.Worth, b.Worth-given)
+	}
+}
+
 func keepAnswer(k Keep, s standing) Answer {
 	b := k.Choices[k.Best]
 	a := Answer{OfTwenty: -1, Look: "Look for new shoots, buds and stretching stems before you decide.",
@@ -141,10 +159,10 @@ func keepAnswer(k Keep, s standing) Answer {
 		a.Sure = "within the noise"
 	case k.Best == 0:
 		a.Verdict = sentence(fmt.Sprintf("pull %s in %s this week", k.Crop, k.SpaceName))
-		a.Reason = fmt.Sprintf("It still gives %s meals; waiting to %s costs about %.0f.", span(now.MealsLow, now.MealsHigh), k.Choices[1].Pull.Short(), -k.Choices[1].Worth)
+		a.Reason = fmt.Sprintf("It still gives %s; waiting to %s costs about %.0f.", span(now.MealsLow, now.MealsHigh), k.Choices[1].Pull.Short(), -k.Choices[1].Worth)
 	default:
 		a.Verdict = sentence(fmt.Sprintf("keep %s in %s until about %s", k.Crop, k.SpaceName, b.Pull.Short()))
-		a.Reason = fmt.Sprintf("Until then it gives %s meals. Pulling now would cost about %.0f.", span(b.MealsLow, b.MealsHigh), math.Max(0, b.Worth-now.Worth))
+		a.Reason = fmt.Sprintf("Until then it gives %s. Pulling now would cost about %.0f.", span(b.MealsLow, b.MealsHigh), math.Max(0, b.Worth-now.Worth))
 	}
 	if !k.Either && b.NextMakes >= 0 && k.Next != "" {
 		a.OfTwenty = b.NextMakes

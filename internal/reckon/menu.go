@@ -27,26 +27,63 @@ type Entry struct {
 const (
 	leastCool   = 14
 	leastTender = 17
+	leastTray   = 10 // of pots already raised, where nothing better offers
 )
 
-// nearWeeks is how far ahead every week is offered as a start; beyond, every
-// second week is near enough, since next week's plan looks again.
-const nearWeeks = 14
+// nearWeeks is how far ahead every week is offered as a start; to farWeeks
+// every second, beyond every third is near enough, since next week's plan
+// looks again.
+const (
+	nearWeeks = 10
+	farWeeks  = 34
+)
 
 // startWeeks returns the weeks offered as starts.
 func startWeeks(weeks int) []int {
 	var out []int
-	for w := range weeks - 2 {
-		if w < nearWeeks || w%2 == 0 {
-			out = append(out, w)
+	for w := 0; w < weeks-2; {
+		out = append(out, w)
+		switch {
+		case w < nearWeeks:
+			w++
+		case w < farWeeks:
+			w += 2
+		default:
+			w += 3
 		}
 	}
 	return out
 }
 
+// inSeason keeps autumn crops to the months in which growers start them:
+// cloves go in from September to November; favas and onions that stand through
+// the winter then or in spring. Common practice, no source; months as the
+// north counts them.
+func inSeason(c *crop.Crop, way crop.Way, day cal.Day, lat float64) bool {
+	if !c.AutumnPlant {
+		return true
+	}
+	m := int(day.Month())
+	if lat < 0 {
+		m = (m+5)%12 + 1
+	}
+	return m >= 9 && m <= 11 || way != crop.Plant && m >= 1 && m <= 4
+}
+
+// trayOf reports whether pots of a crop stand on the shelf.
+func trayOf(stays []standing, c *crop.Crop) bool {
+	for _, s := range stays {
+		if s.tray && s.crop.ID == c.ID {
+			return true
+		}
+	}
+	return false
+}
+
 // Menu grows every crop in every class of spaces from every start week.
 func Menu(in *Inputs, p *Place) []Entry {
 	crops := offered(in)
+	trays := whatStands(in)
 	type job struct {
 		class int
 		crop  *crop.Crop
@@ -75,7 +112,7 @@ func Menu(in *Inputs, p *Place) []Entry {
 	results := make([][]Entry, len(jobs))
 	each(len(jobs), in.Workers, func(k int) {
 		j := jobs[k]
-		results[k] = grown(in, airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID])
+		results[k] = grown(in, airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], trayOf(trays, j.crop))
 	})
 	var out []Entry
 	for _, r := range results {
@@ -85,7 +122,8 @@ func Menu(in *Inputs, p *Place) []Entry {
 }
 
 // grown runs one crop in one class of spaces from all start weeks.
-func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World) []Entry {
+func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World, tray bool) []Entry {
+	lat := in.Garden.Place.LatDeg
 	t := air.Table(c, worlds)
 	least := leastCool
 	if c.Warm {
@@ -99,11 +137,33 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 			day = in.Date
 		}
 		for _, way := range c.Ways {
+			if !inSeason(c, way, day, lat) {
+				continue
+			}
 			g := t.Grow(way, day)
-			if g.Success < max(least, 1) {
+			if g.Success < max(leastTray*in.Futures/20, 1) {
 				continue
 			}
 			out = append(out, Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: g})
+		}
+	}
+	return worthOffering(out, max(least, 1), tray)
+}
+
+// worthOffering keeps what succeeds often enough. Where pots stand ready and
+// no setting out reaches that, the best that there is stays: their cost is
+// spent, and throwing them away helps nobody.
+func worthOffering(all []Entry, least int, tray bool) []Entry {
+	best := 0
+	for _, e := range all {
+		if e.Way == crop.SetOut {
+			best = max(best, e.Growth.Success)
+		}
+	}
+	out := all[:0]
+	for _, e := range all {
+		if e.Growth.Success >= least || tray && e.Way == crop.SetOut && best < least && e.Growth.Success >= best-1 {
+			out = append(out, e)
 		}
 	}
 	return out

@@ -16,9 +16,11 @@ const (
 	costBatch    = 1.2   // a bed prepared, a sowing remembered
 	costPlant    = 0.015 // seed, mix, water of one plant
 	costSeedCell = 0.02  // a pot on the shelf
+	potWorth     = 0.6   // a plant raised already and not thrown away
 	overMinute   = 0.02  // a minute beyond the week's wish
+	riskCost     = 0.5   // of a planting's worth, times its share of failures: a loss hurts more than it costs
 	rotationCost = 0.6   // share of a planting's worth put at risk by an early return
-	tailShare    = 0.7   // of what is still to come after the plan's end, for the wait and the doubt
+	afterShare   = 0.6   // of the wants after the plan's end: later sowings will serve the rest
 	clearCost    = 3.0   // one more space cleared in a week than a third of them
 	extraShare   = 0.12  // worth of a meal beyond the want, given away or dried
 )
@@ -48,7 +50,7 @@ type model struct {
 func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	m := &model{entries: menu, index: map[garden.SpaceID]int{}, family: families(in.Book)}
 	m.p = &season.Problem{
-		Start: in.Date.Monday(), Weeks: in.Weeks, Futures: in.Futures,
+		Start: in.Date.Monday(), Weeks: in.Weeks + afterWeeks, Futures: in.Futures,
 		OverCost: overMinute, RestCost: clearCost, Discount: 0.001,
 		Totals: map[string]int{},
 	}
@@ -76,6 +78,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 		}
 		m.p.Musts = append(m.p.Musts, q)
 	}
+	m.thin()
 	return m
 }
 

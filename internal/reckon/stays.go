@@ -99,11 +99,22 @@ func whatStands(in *Inputs) []standing {
 		}
 		out = append(out, s)
 	}
-	for i := range out {
-		k := g.Spaces[out[i].space].Kind
-		out[i].tray = k == garden.LampShelf || k == garden.Bench
+	kept := out[:0]
+	for _, s := range out {
+		k := g.Spaces[s.space].Kind
+		s.tray = k == garden.LampShelf || k == garden.Bench
+		if s.tray && s.pastUse(in.Date) {
+			continue
+		}
+		kept = append(kept, s)
 	}
-	return out
+	return kept
+}
+
+// pastUse reports whether pots are older than any that are set out: somebody
+// threw them away or gave them away and did not say so.
+func (s standing) pastUse(on cal.Day) bool {
+	return int(on-s.since.Likely) > int(7*s.crop.NurseryWeeks.High)+potsOld
 }
 
 // applyLedger brings a planting up to date; false when it no longer stands.
@@ -165,6 +176,20 @@ func hasWay(c *crop.Crop, w crop.Way) bool {
 	return false
 }
 
+// whole is how much more a planting picked plant by plant still gives than its
+// mean course says: the course thins out as plants are pulled, but those
+// counted today are all there yet.
+func whole(o stand.Outcome) float64 {
+	left := 0.0
+	for _, kg := range o.Kg {
+		left += float64(kg)
+	}
+	if left <= 0 {
+		return 1
+	}
+	return math.Max(1, float64(o.Total)/left)
+}
+
 // nearlyOver marks the crop of a planting that ends well before the plan does.
 const nearlyOver = " (nearly over)"
 
@@ -174,7 +199,7 @@ func (m *model) addStay(in *Inputs, s standing) {
 		return
 	}
 	g := s.growth
-	weeks := in.Weeks
+	weeks := m.p.Weeks
 	start := in.Date.Monday()
 	end := int(math.Floor(float64(g.EndOfUse.Late-start) / 7))
 	if g.EndOfUse.None() {
@@ -182,6 +207,9 @@ func (m *model) addStay(in *Inputs, s standing) {
 	}
 	if s.crop.Perennial {
 		end = weeks - 1
+	}
+	if s.looks == "finished" && !s.keep && !s.crop.Perennial {
+		end = 0 // said to be over: this week is its last
 	}
 	end = min(max(end, 0), weeks-1)
 	st := season.Stay{
@@ -217,10 +245,13 @@ func (m *model) addStay(in *Inputs, s standing) {
 		st.Food = foods[0]
 	}
 	share := looksWorth(s.looks) * float64(s.count)
-	tail := 0.0
 	st.Meals = make([][]float32, len(g.Outcomes))
 	for f, out := range g.Outcomes {
 		row := make([]float32, end+1)
+		share := share
+		if s.crop.Harvest == crop.Once {
+			share *= whole(out)
+		}
 		for w := range out.Kg {
 			if st.Food < 0 || s.crop.MealKg <= 0 {
 				break
@@ -231,14 +262,9 @@ func (m *model) addStay(in *Inputs, s standing) {
 			}
 			if w <= end {
 				row[w] = float32(v)
-			} else if w >= weeks {
-				tail += v
 			}
 		}
 		st.Meals[f] = row
-	}
-	if st.Food >= 0 && end == weeks-1 {
-		st.Tail = tail / float64(max(len(g.Outcomes), 1)) * m.p.Foods[st.Food].Worth * tailShare
 	}
 	m.p.Stays = append(m.p.Stays, st)
 	m.stays = append(m.stays, s)

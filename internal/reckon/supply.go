@@ -16,7 +16,7 @@ import (
 // salad in summer) takes from each the months it names.
 func (m *model) addFoods(in *Inputs) {
 	for i, id := range wantedFoods(in.Garden) {
-		f := season.Food{ID: string(id), Shelf: shelfWeeks(in, i), Want: make([]float64, in.Weeks)}
+		f := season.Food{ID: string(id), Shelf: shelfWeeks(in, i), Want: make([]float64, m.p.Weeks)}
 		for _, w := range in.Garden.Wants {
 			if w.Food != id {
 				continue
@@ -31,6 +31,9 @@ func (m *model) addFoods(in *Inputs) {
 		if f.Worth == 0 {
 			f.Worth = 1
 		}
+		for k := in.Weeks; k < len(f.Want); k++ {
+			f.Want[k] *= afterShare
+		}
 		f.Extra = f.Worth * extraShare
 		m.p.Foods = append(m.p.Foods, f)
 		m.foods = append(m.foods, string(id))
@@ -41,8 +44,8 @@ func (m *model) addFoods(in *Inputs) {
 // addBees makes flowers worth a little in the weeks bees fly: some plants in
 // flower each week, of falling worth like any food. Counted in plants.
 func (m *model) addBees(in *Inputs) {
-	f := season.Food{ID: beesFood, Worth: beesWorth, Want: make([]float64, in.Weeks)}
-	for k := range f.Want {
+	f := season.Food{ID: beesFood, Worth: beesWorth, Want: make([]float64, m.p.Weeks)}
+	for k := range in.Weeks {
 		month := int((m.p.Start + cal.Day(7*k+3)).Month())
 		if in.Garden.Place.LatDeg < 0 {
 			month = (month+5)%12 + 1
@@ -86,7 +89,7 @@ func shelfWeeks(in *Inputs, food int) int {
 
 // addShelf sets the places under lamps week by week, less what stands there.
 func (m *model) addShelf(in *Inputs, stays []standing) {
-	m.p.Shelf = make([]float64, in.Weeks)
+	m.p.Shelf = make([]float64, m.p.Weeks)
 	for k := range m.p.Shelf {
 		m.p.Shelf[k] = in.Garden.Shelf.Places
 	}
@@ -96,7 +99,7 @@ func (m *model) addShelf(in *Inputs, stays []standing) {
 		}
 		// A tray holds its places until it is set out, at the latest six
 		// weeks from now; the options that use it do not ask for places.
-		for k := 0; k < min(6, in.Weeks); k++ {
+		for k := 0; k < min(6, m.p.Weeks); k++ {
 			m.p.Shelf[k] = math.Max(0, m.p.Shelf[k]-float64(s.count))
 		}
 	}
@@ -112,7 +115,7 @@ func (m *model) addMinutes(in *Inputs) {
 	if wish == 0 {
 		return
 	}
-	m.p.Minutes = make([]float64, in.Weeks)
+	m.p.Minutes = make([]float64, m.p.Weeks)
 	for k := range m.p.Minutes {
 		m.p.Minutes[k] = wish
 	}
@@ -136,7 +139,7 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 			shelfFrom = noShelf
 		}
 	}
-	ends := ends(e, in.Weeks)
+	ends := ends(e, m.p.Weeks)
 	for i, sp := range in.Garden.Spaces {
 		if p.Class[i] != e.Class || !spaceFits(in.Garden, sp, e.Crop) {
 			continue
@@ -158,6 +161,14 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 			o := m.option(in, e, end, v)
 			o.Space, o.Min, o.Max = m.index[sp.ID], least, most
 			o.ShelfFrom, o.MaxTotal = shelfFrom, group
+			if group != "" {
+				o.Bonus = potWorth
+			} else {
+				// The shorter editions are the same sowing: together no more
+				// than the space holds.
+				o.MaxTotal = fmt.Sprintf("%s.%s.%s.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), e.Week)
+				m.p.Totals[o.MaxTotal] = most
+			}
 			o.ID = fmt.Sprintf("%s.%s.%s%d.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), v, e.Week)
 			m.p.Options = append(m.p.Options, o)
 			m.entry = append(m.entry, k)
@@ -195,8 +206,12 @@ func ends(e Entry, weeks int) []int {
 		natural = e.Week + 1
 	}
 	out := []int{min(natural, weeks-1)}
-	if run := natural - first; run >= 7 && e.Crop.Harvest != crop.Once {
-		for _, share := range []float64{0.66, 0.4} {
+	if run := natural - first; run >= 8 && e.Crop.Harvest != crop.Once {
+		shares := []float64{0.5}
+		if run >= 18 {
+			shares = []float64{0.66, 0.33}
+		}
+		for _, share := range shares {
 			cut := first + int(float64(run)*share)
 			if cut > e.Week && cut < weeks-1 && cut < out[len(out)-1] {
 				out = append(out, cut)
@@ -218,7 +233,6 @@ func weekIndex(e Entry, d cal.Day) int {
 // option fills what does not depend on the space.
 func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 	c, g := e.Crop, e.Growth
-	weeks := in.Weeks
 	o := season.Option{
 		Crop: string(c.ID), Family: m.family[c.Family], Interval: int(c.IntervalY.Value * 52),
 		Food: -1, Week: e.Week, End: end, TallFrom: -1, ShelfPlaces: 1,
@@ -259,7 +273,7 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 		o.Food = m.bees
 	}
 	o.MealsFrom = e.Week
-	meals, tail := 0.0, 0.0
+	meals := 0.0
 	o.Meals = make([][]float32, len(g.Outcomes))
 	for f, out := range g.Outcomes {
 		o.OK[f] = out.OK
@@ -276,29 +290,26 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 			} else {
 				v = float64(out.Kg[w]) / c.MealKg
 			}
-			switch {
-			case w <= end:
+			if w <= end {
 				row[w-e.Week] = float32(v)
 				meals += v
-			case w >= weeks && end == weeks-1:
-				tail += v
 			}
 		}
 		o.Meals[f] = row
 	}
 	nf := float64(max(len(g.Outcomes), 1))
-	meals, tail = meals/nf, tail/nf
+	meals /= nf
 	worth := 0.0
 	if o.Food >= 0 {
 		worth = m.p.Foods[o.Food].Worth
-		o.Tail = tail * worth * tailShare
 		for k := range n {
 			if picked(o.Meals, k) {
 				o.Minutes[k] += c.MinutesPick / float64(max(c.BatchMin, 4))
 			}
 		}
 	}
-	o.RotationCost = rotationCost * (meals + tail) * worth
+	o.RotationCost = rotationCost * meals * worth
+	o.Risk = riskCost * meals * worth * (1 - float64(g.Success)/nf)
 	return o
 }
 
@@ -316,13 +327,20 @@ func inBloom(o stand.Outcome, monday cal.Day) bool {
 	return o.First != 0 && o.First <= monday+6 && o.Last >= monday
 }
 
+// Pots may be set out a little young, or much older than they should be when
+// they are potted on meanwhile. Common practice, no source.
+const (
+	potsYoung = 10 // days
+	potsOld   = 70
+)
+
 // trayFor names the tray on the shelf that could be set out as this entry, or
-// "": same crop, and sown within three weeks of when it should have been.
+// "": same crop, neither too young nor too old by then.
 func trayFor(stays []standing, e Entry) string {
 	for _, s := range stays {
 		if s.tray && s.crop.ID == e.Crop.ID {
 			need := e.Growth.Sown
-			if d := int(s.since.Likely - need); d <= 10 && d >= -35 {
+			if d := int(s.since.Likely - need); d <= potsYoung && d >= -potsOld {
 				return "tray." + s.id
 			}
 		}

@@ -89,6 +89,13 @@ func holes(row FoodRow) []hole {
 	return out
 }
 
+func weeksWord(n int) string {
+	if n == 1 {
+		return "a week"
+	}
+	return fmt.Sprintf("%d weeks", n)
+}
+
 func tableAnswer(row FoodRow, weekOf []cal.Day) Answer {
 	wanted, got := 0.0, 0.0
 	for _, fw := range row.Weeks {
@@ -112,7 +119,7 @@ func tableAnswer(row FoodRow, weekOf []cal.Day) Answer {
 				h = x
 			}
 		}
-		a.Verdict = sentence(fmt.Sprintf("%s: a hole of %d weeks from %s to %s", row.Name, h.to-h.from+1,
+		a.Verdict = sentence(fmt.Sprintf("%s: too little for %s, %s to %s", row.Name, weeksWord(h.to-h.from+1),
 			weekOf[h.from].Short(), (weekOf[h.to] + 6).Short()))
 		n := ofTwenty(len(row.Weeks[h.from].Threads)-h.least, len(row.Weeks[h.from].Threads))
 		a.OfTwenty, a.Sure = n, chance(n)

@@ -50,10 +50,19 @@ func meals(x float64) string {
 // span says a range of meals.
 func span(low, high float64) string {
 	l, h := math.Round(low), math.Round(high)
-	if l == h {
-		return fmt.Sprintf("%.0f", l)
+	switch {
+	case h < 1:
+		return "less than one meal"
+	case h == 1 && l < 1:
+		return "up to one meal"
+	case h == 1:
+		return "about one meal"
+	case l < 1:
+		return fmt.Sprintf("up to %.0f meals", h)
+	case l == h:
+		return fmt.Sprintf("about %.0f meals", l)
 	}
-	return fmt.Sprintf("%.0f to %.0f", l, h)
+	return fmt.Sprintf("%.0f to %.0f meals", l, h)
 }
 
 // week says "the week of 6 April".
