@@ -21,9 +21,6 @@ type GardenLight struct {
 	buried [][]bool
 }
 
-// LightStepsADay is how often a garden's sun is looked for: each five minutes.
-const LightStepsADay = 288
-
 // sunClassesH part a space's ground by hours of direct sun: below 4 h, 4 to
 // 6 h, 6 h or more. Common practice for leaf, root and fruit crops.
 var sunClassesH = [2]float64{4, 6}
@@ -49,7 +46,7 @@ func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals
 		l.buried = append(l.buried, buried(s, l.Bodies))
 	}
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
-	course := shade.NewCourse(site, start, weeks, LightStepsADay, mean)
+	course := shade.NewCourse(site, start, weeks, shade.LightSteps, mean)
 	l.Field = shade.NewField(course, surfaces, l.Bodies, keep, workers)
 	return l
 }

@@ -13,6 +13,10 @@ import (
 // SkyRays is how many fixed directions stand for the sky in a light field.
 const SkyRays = 600
 
+// LightSteps is how often a day the sun is looked for where hours must be good
+// to 0.05 a day: each five minutes.
+const LightSteps = 288
+
 // Course is the sun over a run of weeks at a place, each by its middle day
 // (Thursday), and the sky: all the directions a light field is made of. It
 // does not depend on the garden, and may be shared.
