@@ -128,7 +128,7 @@ func (p *plant) fruitYears(i int) {
 }
 
 const (
-	yearDays  = 50.0 // reference days from midwinter to the first berries (assumption)
+	yearDays  = 64.0 // reference days from midwinter to the first berries (assumption: June-bearing plants begin about 1 June in a mean maritime year)
 	bearLeast = 0.3  // reference days a day below which no berry ripens
 )
 
