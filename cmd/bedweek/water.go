@@ -7,6 +7,7 @@ import (
 	"io"
 	"strings"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/reckon"
 )
 
@@ -55,6 +56,11 @@ func runWater(_ context.Context, w *world, args []string) int {
 		return wrong(w, "water", "name one garden file")
 	case *away < 0 || *away > reckon.MostAway:
 		return wrong(w, "water", "-away %d: want 1 to %d days", *away, reckon.MostAway)
+	}
+	if *date != "" {
+		if _, err := cal.Parse(*date); err != nil {
+			return wrong(w, "water", "-date: %v", err)
+		}
 	}
 	in, code := loadInputs(w, "water", names[0], *file, *date)
 	if in == nil {

@@ -16,7 +16,7 @@ type DryAsk struct {
 	FromHour int         // now, 0 to 23
 	NextH    float64     // hours until somebody can water again
 	AwayDays int         // days nobody comes, 0 = not asked
-	Looks    []SpaceSeen // what was found at spaces before now, in any order
+	Looks    []SpaceSeen // what was found at spaces before now, in any order; see WaterSeen
 }
 
 // SpaceSeen is what somebody found at a space.
@@ -165,7 +165,7 @@ func looksBySpace(in *Inputs, asked []SpaceSeen) looks {
 	all := append([]SpaceSeen(nil), asked...)
 	if in.State != nil {
 		for _, l := range in.State.SpaceLooks {
-			all = append(all, SpaceSeen{Space: l.Space, On: l.On, Hour: 8, What: water.Look(l.Looks)})
+			all = append(all, SpaceSeen{Space: l.Space, On: l.On, Hour: lookHour, What: water.Look(l.Looks)})
 		}
 	}
 	out := looks{}
