@@ -39,7 +39,7 @@ type climate struct {
 	slow     float64 // share of the variance in the slow swing
 	year     float64 // and in the yearly offset; the rest is fast
 	widen    float64 // factor on the spread
-	tail     float64 // extra stretch of cold nights
+	tail     table   // extra stretch of cold nights, by season
 	wetAfter [2]table
 	rain     table   // mm, mean of a wet day
 	shape    float64 // of the gamma law of a wet day's rain

@@ -40,13 +40,13 @@ func fitRecord(rec *Record, site Site, use []bool) (*climate, bool) {
 	}
 	f.c.years = f.days / 365.25
 	f.c.widen = 1 + widenPerYear/max(1, f.c.years)
-	f.c.tail = coldTail
 	f.rain()
 	ok := f.variable(0, &f.c.tx, func(d Day) float64 { return d.TmaxC }) &&
 		f.variable(1, &f.c.tn, func(d Day) float64 { return d.TminC })
 	if !ok {
 		return nil, false
 	}
+	f.c.tail = f.coldTails(&f.c.tn, f.z[1])
 	f.shares()
 	f.wind()
 	f.radiation()

@@ -12,11 +12,12 @@ func calDay(i int) cal.Day { return cal.Day(i) }
 // (spread, wet days, wind) comes from rules of thumb: assumptions, listed in
 // docs/weather.md.
 func fitNormals(norm *Normals, site Site) *climate {
-	c := &climate{site: site, widen: 1, tail: 1.5 * coldTail, shape: 0.75, windSD: 0.4, windFade: 0.4, years: 30}
+	c := &climate{site: site, widen: 1, shape: 0.75, windSD: 0.4, windFade: 0.4, years: 30}
 	c.tx.mean = monthlyWave(norm.TmaxC).table()
 	c.tn.mean = monthlyWave(norm.TminC).table()
 	rain := monthlyRain(norm)
 	s := seasonOf(c)
+	c.tail = c.normalTails(s)
 	for i := range rain {
 		c.chain(i, rain[i])
 		c.rad[i] = 1

@@ -84,7 +84,7 @@ func (c *climate) step(x *state, doy int, offset float64, s *streams) Day {
 	x.wet = s.uniform() < shiftOdds(c.wetAfter[index(x.wet)][i], wetSwing*x.damp)
 	d := Day{
 		TmaxC: c.temperature(&c.tx, x, 0, i, offset, 0),
-		TminC: c.temperature(&c.tn, x, 1, i, offset, c.tail),
+		TminC: c.temperature(&c.tn, x, 1, i, offset, c.tail[i]),
 	}
 	if d.TmaxC-d.TminC < leastRangeC {
 		mid := (d.TmaxC + d.TminC) / 2
