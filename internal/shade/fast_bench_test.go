@@ -74,7 +74,10 @@ func BenchmarkStudyYear(b *testing.B) {
 	c := studyCourse(144)
 	b.Logf("%d surfaces, %d cells, %d sun and %d sky directions, %d bodies", len(surfaces), cellsOf(surfaces), c.first[52], SkyRays, len(bodies))
 	b.Run("rays", func(b *testing.B) {
-		timed(b, func(int) { traced(c, surfaces, bodies) })
+		timed(b, func(int) { traced(c, surfaces, bodies, false) })
+	})
+	b.Run("rays, culled", func(b *testing.B) {
+		timed(b, func(int) { traced(c, surfaces, bodies, true) })
 	})
 	b.Run("field", func(b *testing.B) {
 		timed(b, func(int) { NewField(c, surfaces, bodies, false, 1) })
@@ -128,9 +131,9 @@ func moveBody(b Body, by float64) Body {
 }
 
 // The rest of the file is the measure: a ray tracer written to be quick. Each
-// body is turned into the tracer's own plain numbers, and for each surface and
-// direction only the bodies whose bounding ball can shade the surface are
-// looked at; within a ray the opaque ones come first and end it.
+// body is turned into the tracer's own plain numbers, made ready once for each
+// surface and direction; within a ray the opaque ones come first, large ones
+// leading, and end it.
 
 type tracedPart struct {
 	opaque               bool
@@ -301,7 +304,11 @@ type tracedCell struct {
 }
 
 // traced works the study out ray by ray.
-func traced(c *Course, surfaces []Surface, bodies []Body) [][]tracedCell {
+//
+// Without cull every ray asks every body in front of the surface, as a tracer
+// does that knows nothing of surfaces; with it, bodies that cannot shade any of
+// the surface from one direction are left out for all of its cells at once.
+func traced(c *Course, surfaces []Surface, bodies []Body, cull bool) [][]tracedCell {
 	parts := tracedParts(c, bodies)
 	out := make([][]tracedCell, len(surfaces))
 	var live []readied
@@ -327,8 +334,10 @@ func traced(c *Course, surfaces []Surface, bodies []Body) [][]tracedCell {
 				p := &parts[q]
 				m := p.ball.Sub(s.Middle)
 				along := m.Dot(d)
-				if along < -p.radius-reach || m.Dot(m)-along*along > (p.radius+reach)*(p.radius+reach) ||
-					m.Dot(n)+p.radius <= 0 || p.pass[w] == 1 {
+				if m.Dot(n)+p.radius <= 0 || p.pass[w] == 1 {
+					continue
+				}
+				if cull && (along < -p.radius-reach || m.Dot(m)-along*along > (p.radius+reach)*(p.radius+reach)) {
 					continue
 				}
 				live = append(live, p.ready(d, w))
@@ -373,7 +382,7 @@ func TestStudyTracedAgrees(t *testing.T) {
 	surfaces, bodies := study()
 	c := studyCourse(144)
 	began := time.Now()
-	rays := traced(c, surfaces, bodies)
+	rays := traced(c, surfaces, bodies, true)
 	middle := time.Now()
 	f := NewField(c, surfaces, bodies, false, 1)
 	t.Logf("traced %v, field %v", middle.Sub(began), time.Since(middle))
