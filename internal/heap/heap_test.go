@@ -50,3 +50,17 @@ func TestMixEdges(t *testing.T) {
 		t.Error("drier stuff said to wet a heap")
 	}
 }
+
+// The rule's four hot hours are read strictly: on end.
+func TestSignificantlyReducedIsStrict(t *testing.T) {
+	split := []Spell{{50, 45}, {2, 57}, {20, 45}, {2, 57}, {60, 45}}
+	if SignificantlyReduced(split) {
+		t.Error("two hours and two hours count as four on end (40 CFR 503 appendix B, the stricter reading)")
+	}
+	if !SignificantlyReduced([]Spell{{50, 45}, {4, 57}, {66, 45}}) {
+		t.Error("four hours on end within five warm days do not count")
+	}
+	if SignificantlyReduced([]Spell{{80, 45}, {4, 57}, {1, 39}, {80, 45}}) {
+		t.Error("a cool hour does not break the five days")
+	}
+}

@@ -8,6 +8,7 @@ import (
 	"testing"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/water"
 )
@@ -203,6 +204,46 @@ func TestDryRefusesNonsense(t *testing.T) {
 	for _, ask := range []DryAsk{{FromHour: 24}, {FromHour: -1}, {AwayDays: 61}, {AwayDays: -1}, {NextH: math.NaN()}} {
 		if _, err := Dry(in, p, ask); err == nil {
 			t.Errorf("%+v was answered", ask)
+		}
+	}
+}
+
+func TestLeavesReachOverTheRim(t *testing.T) {
+	in := demoInputs(t, demoCases()[0])
+	for _, tt := range []struct {
+		space string
+		want  float64
+	}{{"high-bed", (2.4 + 0.6) * (1 + 0.6)}, {"basket", math.Pi * (0.175 + 0.3) * (0.175 + 0.3)}} {
+		sp, _ := in.Garden.Space(garden.SpaceID(tt.space))
+		if got := leafMost(sp); math.Abs(got-tt.want) > 1e-9 {
+			t.Errorf("%s: leaves over %.3f m2 at most, want %.3f (30 cm over the rim, our own choice)", tt.space, got, tt.want)
+		}
+	}
+}
+
+func TestRainSharesAndWords(t *testing.T) {
+	in := demoInputs(t, demoCases()[0])
+	for i, sp := range in.Garden.Spaces {
+		want := map[string]float64{"bench": 0, "tier-top": 1, "tier-mid": 1 - 0.40*0.40/(0.65*0.65), "tier-low": 1 - 0.65*0.65/(0.9*0.9), "long-bed": 1}
+		if w, ok := want[string(sp.ID)]; ok && math.Abs(rainShare(in.Garden, i)-w) > 1e-9 {
+			t.Errorf("%s: catches %.3f of the rain, want %.3f (closed form, areas above it)", sp.ID, rainShare(in.Garden, i), w)
+		}
+	}
+	date := cal.Of(2015, 7, 20) // a Monday
+	for _, tt := range []struct {
+		hours float64
+		want  string
+	}{{0, "now"}, {3, "this morning"}, {6, "this afternoon"}, {13, "this evening"}, {18, "before dawn tomorrow"}, {50, "Wednesday morning"}, {200, "28 July"}} {
+		if got := moment(date, 7, tt.hours); got != tt.want {
+			t.Errorf("%.0f hours from 7 o'clock: %q, want %q", tt.hours, got, tt.want)
+		}
+	}
+	for _, tt := range []struct {
+		rate float64
+		want string
+	}{{1, "about as reckoned"}, {1.6, "faster"}, {0.6, "slower"}} {
+		if got := learned(water.Answer{Looks: 2, Rate: tt.rate, Dry: water.Window{Likely: 48}, Horizon: 500}); !strings.Contains(got, tt.want) {
+			t.Errorf("rate %.1f: %q, want %q in it", tt.rate, got, tt.want)
 		}
 	}
 }

@@ -52,8 +52,8 @@ func when(date cal.Day, fromHour int, a water.Answer) string {
 	return s + "."
 }
 
-// moment names a time some hours from now: "today afternoon", "Thursday
-// morning", "14 July".
+// moment names a time some hours from now: "this afternoon", "Thursday
+// morning", "before dawn tomorrow", "14 July".
 func moment(date cal.Day, fromHour int, hours float64) string {
 	if hours <= 0 {
 		return "now"
@@ -76,6 +76,10 @@ func moment(date cal.Day, fromHour int, hours float64) string {
 		return "before dawn"
 	case day == 0:
 		return "this " + part
+	case part == "night" && day == 1:
+		return "before dawn tomorrow"
+	case part == "night" && day < 7:
+		return "before dawn on " + d.Weekday().String()
 	case day == 1:
 		return "tomorrow " + part
 	case day < 7:

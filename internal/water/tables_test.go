@@ -172,3 +172,33 @@ func FuzzStore(f *testing.F) {
 		}
 	})
 }
+
+// What is given fills the space with a tenth for what is lost on the way, when
+// it is due; its line's minutes follow. And nothing is given when it can wait.
+func TestGiveFillsWhatLacks(t *testing.T) {
+	s := pot(40, 0.5)
+	s.RateLH = 6
+	sky := steady(20, 21, 6, 0)
+	due := Dry(s, sure(1, 0.55), sky, Ask{FromHour: 7, NextH: 24, Seed: 1, AwayDays: 5})
+	near(t, "closed form: 45 % of 10 L lack", due.LackL.Likely, 4.5, 1e-9)
+	near(t, "closed form: over a share of 0.9 that stays", due.GiveL, 5, 1e-9)
+	near(t, "closed form: 5 L at 6 L an hour", due.Minutes, 50, 1e-9)
+	waits := Dry(s, sure(1, 1), sky, Ask{FromHour: 7, NextH: 12, Seed: 1})
+	if waits.GiveL != 0 || waits.ByNext != 0 || waits.DaysOut != nil {
+		t.Errorf("full and not due: give %.2f L, %d dry by the next visit, away %v", waits.GiveL, waits.ByNext, waits.DaysOut)
+	}
+	full := Dry(s, sure(1, 1), sky, Ask{FromHour: 7, NextH: 24, Seed: 1, AwayDays: 5})
+	near(t, "an absence begins soaked, whatever the level before", due.Survives.Likely, full.Survives.Likely, 1e-9)
+	near(t, "closed form: the mean of 24 hours", full.DrinksL.Likely, 3.3, 0.1)
+}
+
+func TestRationGoesByNeed(t *testing.T) {
+	needs := []Need{{"a", 10, 0, 30}, {"b", 4, 2, 50}, {"c", 6, 1, 10}, {"d", 5, 1, 5}}
+	got := Ration(12, needs)
+	want := []Share{{"b", 4, 4}, {"d", 5, 5}, {"c", 6, 3}, {"a", 10, 0}}
+	for i := range want {
+		if got[i] != want[i] {
+			t.Errorf("share %d: %+v, want %+v (flowering and filling first, then who dries first)", i, got[i], want[i])
+		}
+	}
+}
