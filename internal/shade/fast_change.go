@@ -42,7 +42,7 @@ func (f *Field) Replace(n int, b Body) error {
 	f.tabulate(fresh)
 	for i := range f.tiles {
 		t := &f.tiles[i]
-		ch := f.newChange(t, old, fresh)
+		ch := f.newChange(t, old, fresh, true)
 		if ch == nil {
 			continue // neither old nor new is known to the tile
 		}
@@ -119,8 +119,9 @@ type change struct {
 	after      []uint64
 }
 
-// newChange prepares a change; nil when it cannot touch the tile.
-func (f *Field) newChange(t *fieldTile, old, fresh []int) *change {
+// newChange prepares a change; nil when it cannot touch the tile. With keep it
+// is meant to be committed.
+func (f *Field) newChange(t *fieldTile, old, fresh []int, keep bool) *change {
 	ch := &change{f: f, t: t, old: old, fresh: fresh}
 	touched := false
 	for _, p := range old {
@@ -129,7 +130,9 @@ func (f *Field) newChange(t *fieldTile, old, fresh []int) *change {
 	for _, p := range fresh {
 		s := t.see(p, f.parts[p].Solid, func() *form { return f.form(p) })
 		ch.shapes = append(ch.shapes, s)
-		ch.tracks = append(ch.tracks, newTrack(len(f.course.rays)))
+		if keep {
+			ch.tracks = append(ch.tracks, newTrack(len(f.course.rays)))
+		}
 		touched = touched || s != nil
 	}
 	if !touched {
@@ -157,19 +160,23 @@ func (ch *change) commit() {
 	}
 }
 
-// lay puts the rows of a stretch list in the next free veil.
-func (ch *change) lay(list *[]veil, k, part int, of []uint16) *veil {
+// free returns the next free veil of a list.
+func (ch *change) free(list *[]veil, k, part, r0, r1 int) *veil {
 	if ch.used[k] == len(*list) {
 		*list = append(*list, veil{m: make([]uint64, ch.t.nv)})
 	}
 	v := &(*list)[ch.used[k]]
 	ch.used[k]++
-	v.part, v.r0 = part, int(of[0])
-	v.r1 = v.r0 + int(of[1]) - 1
+	v.part, v.r0, v.r1 = part, r0, r1
+	return v
+}
+
+// lay puts the rows of a stretch list in a free veil of the old ones.
+func (ch *change) lay(part int, of []uint16) {
+	v := ch.free(&ch.was, 0, part, int(of[0]), int(of[0]+of[1])-1)
 	for r, x := range of[2 : 2+of[1]] {
 		v.m[v.r0+r] = bitsOf(uint8(x), uint8(x>>8))
 	}
-	return v
 }
 
 // rays notes in the tile's canvas what the change takes and gives over the rays
@@ -223,7 +230,7 @@ func (ch *change) ray(i, w int, epochs []int) bool {
 	idle := func(p int) bool { return codes[p] == 0 && !(sky && f.parts[p].varies) }
 	for _, p := range ch.old {
 		if tr := t.tracks[p]; tr != nil && tr.at[i] != 0 && !idle(p) {
-			ch.lay(&ch.was, 0, p, tr.of[tr.at[i]:])
+			ch.lay(p, tr.of[tr.at[i]:])
 			note(p)
 		}
 	}
@@ -232,11 +239,13 @@ func (ch *change) ray(i, w int, epochs []int) bool {
 		if s == nil || idle(p) || s.misses(&t.tile, &t.slants[i]) || !f.meet(t, s, i, &t.slants[i], &cv.rows) {
 			continue
 		}
-		tr := ch.tracks[k]
-		if tr.at[i] == 0 {
-			tr.note(i, &cv.rows)
+		if ch.tracks != nil {
+			ch.tracks[k].note(i, &cv.rows)
 		}
-		ch.lay(&ch.is, 1, p, tr.of[tr.at[i]:])
+		v := ch.free(&ch.is, 1, p, cv.rows.r0, cv.rows.r1)
+		for r := v.r0; r <= v.r1; r++ {
+			v.m[r] = bitsOf(cv.rows.lo[r], cv.rows.hi[r])
+		}
 		note(p)
 	}
 	was, is := ch.was[:ch.used[0]], ch.is[:ch.used[1]]
@@ -262,33 +271,33 @@ func (ch *change) ray(i, w int, epochs []int) bool {
 		return true
 	}
 	for r := r0; r <= r1; r++ {
-		if ch.before[r] == ch.after[r] {
-			continue
+		// What stays dark does not change, nor does what both veil alike.
+		if only := (ch.before[r] ^ ch.after[r]) &^ cv.dark[r]; only != 0 {
+			ch.row(r, only, veils, was, &q, codes, epochs, varied, true)
+			ch.row(r, only, veils, is, &q, codes, epochs, varied, false)
 		}
-		ch.row(r, cv.dark[r], veils, was, &q, codes, epochs, varied, true)
-		ch.row(r, cv.dark[r], veils, is, &q, codes, epochs, varied, false)
 	}
 	return true
 }
 
-// row notes what one row loses with the staying veils and some more.
-func (ch *change) row(r int, dark uint64, stay, more []veil, q *quanta, codes []int32, epochs []int, varied, giveBack bool) {
+// row notes what some cells of a row lose with the staying veils and some more.
+func (ch *change) row(r int, only uint64, stay, more []veil, q *quanta, codes []int32, epochs []int, varied, giveBack bool) {
 	f, cv := ch.f, ch.t.canvas
 	ch.joined = append(append(ch.joined[:0], stay...), more...)
 	if len(epochs) < 2 || !varied || !f.rowVaries(ch.joined, r) {
-		cv.takeRow(r, dark, ch.joined, codes, q, giveBack)
+		cv.takeRow(r, 0, only, ch.joined, codes, q, giveBack)
 		return
 	}
 	for e, w := range epochs {
 		cv.layer(1 + e)
-		cv.takeRow(r, dark, ch.joined, f.codes[w], q, giveBack)
+		cv.takeRow(r, 0, only, ch.joined, f.codes[w], q, giveBack)
 	}
 	cv.layer(0)
 }
 
 // differ fills before and after so that they differ in the rows that change,
-// and returns the first and last of these. When plain they are the cells that
-// old and new keep dark.
+// and returns the first and last of these; where they differ are the cells that
+// may change. When plain they are the cells that old and new keep dark.
 func (ch *change) differ(was, is []veil, plain bool) (r0, r1 int) {
 	low, high := ch.t.nv, -1
 	for _, list := range [2][]veil{was, is} {
@@ -300,8 +309,8 @@ func (ch *change) differ(was, is []veil, plain bool) (r0, r1 int) {
 		ch.before[r], ch.after[r] = 0, 0
 		if plain {
 			ch.before[r], ch.after[r] = joinedBits(was, r), joinedBits(is, r)
-		} else if !ch.same(was, is, r) {
-			ch.after[r] = 1
+		} else {
+			ch.after[r] = ch.unlike(was, is, r)
 		}
 	}
 	for low <= high && ch.before[low] == ch.after[low] {
@@ -328,18 +337,19 @@ func (v *veil) bits(r int) uint64 {
 	return v.m[r]
 }
 
-// same reports that a row's old and new veils are alike, piece by piece.
-func (ch *change) same(was, is []veil, r int) bool {
-	if len(was) != len(is) {
-		return false
+// unlike returns the cells of a row that old and new veils may not leave
+// alike: where they differ piece by piece, or, when the pieces do not match,
+// all they cover.
+func (ch *change) unlike(was, is []veil, r int) (m uint64) {
+	match := len(was) == len(is)
+	for i := 0; match && i < len(was); i++ {
+		match = ch.f.parts[was[i].part].course == ch.f.parts[is[i].part].course
+		m |= was[i].bits(r) ^ is[i].bits(r)
 	}
-	for i := range was {
-		if was[i].bits(r) != is[i].bits(r) ||
-			!slices.Equal(ch.f.parts[was[i].part].code, ch.f.parts[is[i].part].code) {
-			return false
-		}
+	if match {
+		return m
 	}
-	return true
+	return joinedBits(was, r) | joinedBits(is, r)
 }
 
 // other lays a staying part's rows between r0 and r1, and reports whether it
@@ -385,7 +395,7 @@ func (f *Field) Peek(w, n int, b Body) (*WeekLight, error) {
 	for i := range f.tiles {
 		t := &f.tiles[i]
 		lost, sky := t.lost[w], t.sky[f.epochOf[w]]
-		ch := f.newChange(t, old, fresh)
+		ch := f.newChange(t, old, fresh, false)
 		if ch != nil && ch.rays(w, nil) {
 			lost = slices.Clone(lost)
 			t.canvas.gather(lost)

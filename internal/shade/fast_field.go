@@ -30,6 +30,7 @@ type Field struct {
 	parts   []fieldPart
 	spare   []int     // parts no longer used
 	codes   [][]int32 // by week, by part; then by part for the sky where all weeks agree
+	courses [][]int32 // distinct codes by week that parts have had
 	epochOf []int     // by week: which sky it has
 	epochs  []int     // a week of each epoch
 
@@ -41,6 +42,7 @@ type fieldPart struct {
 	live   bool
 	varies bool // its code is not the same in all weeks
 	code   []int32
+	course int // which of the field's courses of code it has
 	formed *lazyForm
 }
 
@@ -110,6 +112,11 @@ func (f *Field) addParts(b Body) []int {
 		for w := range fp.code {
 			fp.code[w] = codeOf(p.PassesOn(f.course.Day(w)))
 			fp.varies = fp.varies || fp.code[w] != fp.code[0]
+		}
+		fp.course = slices.IndexFunc(f.courses, func(c []int32) bool { return slices.Equal(c, fp.code) })
+		if fp.course < 0 {
+			fp.course = len(f.courses)
+			f.courses = append(f.courses, fp.code)
 		}
 		if n := len(f.spare); n > 0 {
 			out = append(out, f.spare[n-1])
@@ -381,12 +388,12 @@ func (f *Field) cast(t *fieldTile, cv *canvas, near []stander, i int, s *slant, 
 	}
 	for r, m := range cv.dark {
 		if !varied || !f.rowVaries(veils, r) {
-			cv.takeRow(r, m, veils, codes, q, false)
+			cv.takeRow(r, m, t.full, veils, codes, q, false)
 			continue
 		}
 		for e, w := range f.epochs {
 			cv.layer(1 + e)
-			cv.takeRow(r, m, veils, f.codes[w], q, false)
+			cv.takeRow(r, m, t.full, veils, f.codes[w], q, false)
 		}
 		cv.layer(0)
 	}

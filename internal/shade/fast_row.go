@@ -84,23 +84,24 @@ func (c *canvas) take(row int, m uint64, q *quanta) {
 	}
 }
 
-// split cuts a row of veils into pieces that do not overlap, each with the sum
-// of its codes, leaving out what is dark. codes are by part.
-func (c *canvas) split(row int, dark uint64, veils []veil, codes []int32) (n int, stillDark uint64) {
+// split cuts some cells of a row of veils into pieces that do not overlap, each
+// with the sum of its codes; what turns out dark is added to dark. codes are by
+// part.
+func (c *canvas) split(row int, dark, only uint64, veils []veil, codes []int32) (n int, allDark uint64) {
 	for i := range veils {
 		v := &veils[i]
-		if row < v.r0 || row > v.r1 || v.m[row] == 0 {
+		if row < v.r0 || row > v.r1 {
 			continue
 		}
+		m := v.m[row] & only
 		code := codes[v.part]
-		if code == 0 {
+		if m == 0 || code == 0 {
 			continue
 		}
 		if code == opaqueCode {
-			dark |= v.m[row]
+			dark |= m
 			continue
 		}
-		m := v.m[row]
 		for j := n - 1; j >= 0 && m != 0; j-- {
 			both := c.m[j] & m
 			if both == 0 {
@@ -123,28 +124,37 @@ func (c *canvas) split(row int, dark uint64, veils []veil, codes []int32) (n int
 	return n, dark
 }
 
-// takeRow notes all that one row loses, or, with giveBack, gives it back.
-func (c *canvas) takeRow(row int, dark uint64, veils []veil, code []int32, q *quanta, giveBack bool) {
-	n, dark := c.split(row, dark, veils, code)
-	if giveBack {
-		d := q.negative()
-		c.take(row, dark, &d)
-	} else {
-		c.take(row, dark, q)
-	}
-	for i := range n {
-		if m := c.m[i] &^ dark; m != 0 {
-			l := int64(lossUnit)
-			if int(c.code[i]) < len(c.loss) {
-				l = c.loss[c.code[i]]
-			}
-			d := q.dimmed(l)
-			if giveBack {
-				d = d.negative()
-			}
-			c.take(row, m, &d)
+// takeRow notes all that a row loses in what is dark and, in the cells of only,
+// behind veils; or, with giveBack, gives it back.
+func (c *canvas) takeRow(row int, dark, only uint64, veils []veil, code []int32, q *quanta, giveBack bool) {
+	n, dark := c.split(row, dark, only&^dark, veils, code)
+	if dark != 0 {
+		if giveBack {
+			d := q.negative()
+			c.take(row, dark, &d)
+		} else {
+			c.take(row, dark, q)
 		}
 	}
+	for i := range n {
+		m := c.m[i] &^ dark
+		if m == 0 {
+			continue
+		}
+		d := q.dimmed(c.lossOf(c.code[i]))
+		if giveBack {
+			d = d.negative()
+		}
+		c.take(row, m, &d)
+	}
+}
+
+// lossOf is the loss of a sum of codes.
+func (c *canvas) lossOf(code int32) int64 {
+	if int(code) < len(c.loss) {
+		return c.loss[code]
+	}
+	return lossUnit
 }
 
 // gather adds the differences, summed along each row, to out, four numbers to a

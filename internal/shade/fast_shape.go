@@ -101,6 +101,7 @@ func formOf(s geom.Solid, c *Course) *form {
 func (f *form) patterns(c *Course) {
 	const inPlane = 1e-12 // as geom.Sheet
 	seen := map[uint64]uint16{}
+	last := ^uint64(0) // never a pattern: bit 63 stays clear
 	f.patOf = make([]uint16, len(c.rays))
 	for i := range c.rays {
 		d, m := c.rays[i].d, uint64(0)
@@ -109,6 +110,11 @@ func (f *form) patterns(c *Course) {
 				m |= 1 << k
 			}
 		}
+		if m == last {
+			f.patOf[i] = f.patOf[i-1]
+			continue
+		}
+		last = m
 		id, ok := seen[m]
 		if !ok {
 			id = uint16(len(f.pat))
