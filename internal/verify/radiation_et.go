@@ -1,7 +1,10 @@
 package verify
 
 import (
+	"sort"
+	"strconv"
 	"strings"
+	"time"
 
 	"bedweek/internal/water"
 	"bedweek/internal/weather"
@@ -130,17 +133,34 @@ func rootSeries(in *given) map[string]any {
 		"balance_check_mm": balance - r.DepletionMM}
 }
 
-// wind2m is the wind at 2 m from whichever key gives it.
+// wind2m is the wind at 2 m from a key such as wind_2m_m_s or wind_10m_km_h,
+// which names height and unit.
 func wind2m(in *given) (float64, bool) {
-	switch {
-	case in.has("wind_2m_m_s"):
-		return in.num("wind_2m_m_s"), true
-	case in.has("wind_3m_m_s"):
-		return weather.WindAt2M(in.num("wind_3m_m_s"), 3), true // height named by the key
-	case in.has("wind_10m_m_s"):
-		return weather.WindAt2M(in.num("wind_10m_m_s"), 10), true
-	case in.has("wind_10m_km_h"):
-		return weather.WindAt2M(weather.WindFromKmH(in.num("wind_10m_km_h")), 10), true
+	keys := make([]string, 0, len(in.in))
+	for k := range in.in {
+		if strings.HasPrefix(k, "wind_") {
+			keys = append(keys, k)
+		}
+	}
+	sort.Strings(keys)
+	for _, k := range keys {
+		height, unit, ok := strings.Cut(strings.TrimPrefix(k, "wind_"), "m_")
+		z, err := strconv.ParseFloat(strings.ReplaceAll(height, "p", "."), 64)
+		if !ok || err != nil {
+			continue
+		}
+		v := in.num(k)
+		switch unit {
+		case "m_s":
+		case "km_h":
+			v = weather.WindFromKmH(v)
+		default:
+			continue
+		}
+		if height == "2" {
+			return v, true
+		}
+		return weather.WindAt2M(v, z), true
 	}
 	return 0, false
 }
@@ -291,22 +311,44 @@ func extremes(in *given) (tmax, tmin float64, ok bool) {
 	return 0, 0, false
 }
 
+// vapour is ea by the best of what is given. [FAO56] ranks them so.
 func vapour(in *given, tmax, tmin float64) (ea float64, ok bool) {
 	switch {
 	case in.has("ea_kPa"):
 		return in.num("ea_kPa"), true
 	case in.has("dewpoint_C"):
 		return weather.VapourFromDewpointKPa(in.num("dewpoint_C")), true
-	case in.has("rh_max_pct"):
+	case in.has("rh_max_pct") && in.has("rh_min_pct"):
 		return weather.VapourFromHumidityKPa(tmax, tmin, in.num("rh_max_pct"), in.num("rh_min_pct")), true
+	case in.has("rh_max_pct"):
+		return weather.VapourFromMostHumidKPa(tmin, in.num("rh_max_pct")), true
+	case in.has("rh_mean_pct"):
+		return weather.VapourFromMeanHumidityKPa(tmax, tmin, in.num("rh_mean_pct")), true
 	}
 	return 0, false
 }
 
-// groundHeat is 0 unless two months' means are given.
+// groundHeat is 0 unless the means of neighbouring months are given.
 func groundHeat(in *given) float64 {
-	if !in.has("tmean_march_C") || !in.has("tmean_april_C") {
+	if !in.has("month") {
 		return 0
 	}
-	return weather.GroundHeatMonthMJ(in.num("tmean_april_C"), in.num("tmean_march_C"))
+	mean := func(shift int) (float64, bool) {
+		m := time.Month((int(in.num("month"))+shift+11)%12 + 1)
+		key := "tmean_" + strings.ToLower(m.String()) + "_C"
+		if !in.has(key) {
+			return 0, false
+		}
+		return in.num(key), true
+	}
+	before, okBefore := mean(-1)
+	after, okAfter := mean(1)
+	this, okThis := mean(0)
+	switch {
+	case okBefore && okAfter:
+		return weather.GroundHeatBetweenMJ(after, before)
+	case okBefore && okThis:
+		return weather.GroundHeatMonthMJ(this, before)
+	}
+	return 0
 }

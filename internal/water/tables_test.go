@@ -121,10 +121,26 @@ func TestReservoirKeepsItMoistUntilEmpty(t *testing.T) {
 
 func TestConvertRefuses(t *testing.T) {
 	for _, bad := range [][2]string{{"", "L"}, {"1 inch", "L"}, {"1 gal on 2 ft2", "L"}, {"1 inch on 2 gal", "L"},
-		{"x gal", "L"}, {"-1 gal", "L"}, {"1 gal/min", "L/h"}, {"1 gal/h", "L"}, {"1 gal", "L/h"}, {"1 gal", "ft2"}, {"NaN gal", "L"}} {
+		{"x gal", "L"}, {"-1 gal", "L"}, {"1 gal/fortnight", "L/h"}, {"1 gal/h", "L"}, {"1 gal", "L/h"}, {"1 gal", "ft2"}, {"NaN gal", "L"}} {
 		if v, err := Convert(bad[0], bad[1]); err == nil {
 			t.Errorf("Convert(%q, %q) = %g, want words", bad[0], bad[1], v)
 		}
+	}
+}
+
+func TestConvertFlows(t *testing.T) {
+	for _, tt := range []struct {
+		from, amount, unit string
+		want               float64
+	}{
+		{"definition", "1 gal/min", "L/h", 227.1247}, {"definition", "6 mm/day on 0.5 m2", "L/day", 3},
+		{"definition", "1 ha", "acre", 2.471054}, {"definition", "0.25 inch/day", "mm/day", 6.35},
+	} {
+		got, err := Convert(tt.amount, tt.unit)
+		if err != nil {
+			t.Errorf("%s: %v", tt.amount, err)
+		}
+		near(t, tt.from+" "+tt.amount, got, tt.want, 1e-4)
 	}
 }
 

@@ -91,3 +91,20 @@ func TestChillIsUndoneByWarmth(t *testing.T) {
 		t.Errorf("portions %.2f broken by warmth, %.2f whole; want none and more than 5 ([EREZ90], closed behaviour)", a, b)
 	}
 }
+
+func TestVapour(t *testing.T) {
+	for _, tt := range []struct {
+		from      string
+		got, want float64
+	}{
+		{"[FAO56] example 4: dry 25.6, wet 19.5 at 1200 m, aspirated", VapourFromBulbsKPa(25.6, 19.5, 0.000662, PressureKPa(1200)), 1.91},
+		{"[FAO56] example 5: 25 and 18 °C, 82 and 54 %", VapourFromHumidityKPa(25, 18, 82, 54), 1.70},
+		{"[FAO56] example 5, from the highest alone", VapourFromMostHumidKPa(18, 82), 1.69},
+		{"[FAO56] example 5, from the mean of 68 %", VapourFromMeanHumidityKPa(25, 18, 68), 1.78},
+		{"[FAO56] example 13: April, after March 14.1 and before May 18.8 °C", GroundHeatBetweenMJ(18.8, 14.1), 0.33},
+	} {
+		if math.Abs(tt.got-tt.want) > 0.01 {
+			t.Errorf("%s (from memory): %.4f, want %.2f", tt.from, tt.got, tt.want)
+		}
+	}
+}

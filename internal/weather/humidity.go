@@ -10,6 +10,25 @@ func VapourFromHumidityKPa(tmaxC, tminC, rhMaxPct, rhMinPct float64) float64 {
 	return (SaturationKPa(tminC)*rhMaxPct + SaturationKPa(tmaxC)*rhMinPct) / 200
 }
 
+// VapourFromMostHumidKPa returns ea when only the highest humidity is trusted.
+// [FAO56] eq. 18.
+func VapourFromMostHumidKPa(tminC, rhMaxPct float64) float64 {
+	return SaturationKPa(tminC) * rhMaxPct / 100
+}
+
+// VapourFromMeanHumidityKPa returns ea from the day's mean humidity. [FAO56]
+// eq. 19. It is the weakest of the three.
+func VapourFromMeanHumidityKPa(tmaxC, tminC, rhMeanPct float64) float64 {
+	return MeanSaturationKPa(tmaxC, tminC) * rhMeanPct / 100
+}
+
+// VapourFromBulbsKPa returns ea from a dry and a wet bulb; a is 0.000662 for
+// an aspirated psychrometer, 0.0008 for one in natural air, 0.0012 indoors.
+// [FAO56] eq. 15, 16.
+func VapourFromBulbsKPa(dryC, wetC, a, pressureKPa float64) float64 {
+	return SaturationKPa(wetC) - a*pressureKPa*(dryC-wetC)
+}
+
 // VapourFromDewpointKPa returns ea from the dewpoint. [FAO56] eq. 14.
 func VapourFromDewpointKPa(dewC float64) float64 { return SaturationKPa(dewC) }
 
