@@ -270,7 +270,15 @@ func (ch *change) ray(i, w int, epochs []int) bool {
 		}
 		return true
 	}
+	alone, gain := ch.alone(was, is, &q, codes, varied && len(epochs) > 1)
+	loss := gain.negative()
 	for r := r0; r <= r1; r++ {
+		if alone && !veiled(veils, r, ch.before[r]^ch.after[r]) {
+			a, b := joinedBits(was, r), joinedBits(is, r)
+			cv.take(r, b&^a&^cv.dark[r], &gain)
+			cv.take(r, a&^b&^cv.dark[r], &loss)
+			continue
+		}
 		// What stays dark does not change, nor does what both veil alike.
 		if only := (ch.before[r] ^ ch.after[r]) &^ cv.dark[r]; only != 0 {
 			ch.row(r, only, veils, was, &q, codes, epochs, varied, true)
@@ -278,6 +286,38 @@ func (ch *change) ray(i, w int, epochs []int) bool {
 		}
 	}
 	return true
+}
+
+// alone reports that old and new are at most one veil each, of one code that
+// holds for all that is asked, and returns what a cell behind it loses.
+func (ch *change) alone(was, is []veil, q *quanta, codes []int32, many bool) (bool, quanta) {
+	if many || len(was) > 1 || len(is) > 1 {
+		return false, quanta{}
+	}
+	code := int32(0)
+	for i, list := range [2][]veil{was, is} {
+		if len(list) == 1 {
+			c := codes[list[0].part]
+			if c == 0 || i == 1 && len(was) == 1 && c != code {
+				return false, quanta{}
+			}
+			code = c
+		}
+	}
+	if code == opaqueCode {
+		return true, *q
+	}
+	return true, q.dimmed(ch.t.canvas.lossOf(code))
+}
+
+// veiled reports whether any veil lies over some cells of a row.
+func veiled(veils []veil, r int, m uint64) bool {
+	for i := range veils {
+		if veils[i].bits(r)&m != 0 {
+			return true
+		}
+	}
+	return false
 }
 
 // row notes what some cells of a row lose with the staying veils and some more.

@@ -386,6 +386,18 @@ func (f *Field) cast(t *fieldTile, cv *canvas, near []stander, i int, s *slant, 
 		}
 		return
 	}
+	if len(veils) == 1 && !varied {
+		behind := q.dimmed(cv.lossOf(codes[veils[0].part]))
+		for r, m := range cv.dark {
+			if m != 0 {
+				cv.take(r, m, q)
+			}
+			if v := veils[0].bits(r) &^ m; v != 0 {
+				cv.take(r, v, &behind)
+			}
+		}
+		return
+	}
 	for r, m := range cv.dark {
 		if !varied || !f.rowVaries(veils, r) {
 			cv.takeRow(r, m, t.full, veils, codes, q, false)
