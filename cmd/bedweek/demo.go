@@ -97,16 +97,19 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 	}
 	in := inputs(w, g, book, c, day)
 	in.Demo, in.Progress = true, progress(w)
+	ctx, stop := context.WithCancel(ctx)
 	d, err := newDesk(ctx, led, *in, w.now)
 	if err != nil {
+		stop()
 		fmt.Fprintf(w.err, "bedweek demo: %v\n", err)
 		return exitNo
 	}
+	defer d.idle.Wait()
+	defer stop()
 	if *once {
 		printDay(w.out, d.day)
 		return exitDone
 	}
-	defer d.behind.Wait()
 	return listen(ctx, w, d, *port, true)
 }
 

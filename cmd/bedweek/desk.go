@@ -13,63 +13,88 @@ import (
 	"bedweek/internal/web"
 )
 
-// quickWork is the search after an event, so that the page answers at once;
-// the full search follows behind.
-const quickWork = 2_000_000
+// quickWork is the first search after an event; the full one follows.
+const quickWork = 1_500_000
 
 // desk holds what the pages draw: the ledger and the day reckoned from it. A
-// new event makes a new day, first quickly, then with the full search.
+// note is kept and shown at once; the plan is worked out anew behind, first
+// quickly, then with the full search.
 type desk struct {
 	led    *ledger.Ledger
 	device string
 	now    func() time.Time
-
-	mu     sync.Mutex
 	in     reckon.Inputs
 	ground *reckon.Ground
-	day    *reckon.Day
-	seq    int64  // ledger entry the day was reckoned at
-	turn   uint64 // counts reckonings, so that a late one does not overwrite a newer
-	behind sync.WaitGroup
+
+	mu   sync.Mutex
+	day  *reckon.Day
+	kick chan struct{} // holds one: there is something new to reckon with
+	idle sync.WaitGroup
 }
 
-// newDesk plans once, fully.
+// newDesk plans once, fully. Reckoning behind ends with ctx.
 func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
-	d := &desk{led: led, device: "home", now: now, in: in}
+	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1)}
 	ground, err := reckon.NewGround(&d.in)
 	if err != nil {
 		return nil, err
 	}
 	d.ground = ground
-	_, err = d.reckon(ctx, in.Work)
-	return d, err
+	if err := d.reckon(ctx, in.Work); err != nil {
+		return nil, err
+	}
+	d.idle.Add(1)
+	go d.behind(ctx)
+	return d, nil
 }
 
-// reckon replays the ledger and makes the day.
-func (d *desk) reckon(ctx context.Context, work int) (*reckon.Result, error) {
+// reckon replays the ledger, plans and puts the new day in place.
+func (d *desk) reckon(ctx context.Context, work int) error {
 	events, err := d.led.Events(ctx)
 	if err != nil {
-		return nil, fmt.Errorf("reading the ledger: %w", err)
+		return fmt.Errorf("reading the ledger: %w", err)
 	}
 	state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
-	seq, _ := d.led.Head()
-	d.mu.Lock()
 	in := d.in
-	d.turn++
-	turn := d.turn
-	d.mu.Unlock()
 	in.State, in.Work = &state, work
 	r, err := reckon.Reckon(ctx, &in, d.ground)
 	if err != nil {
-		return nil, err
+		return err
 	}
 	r.Day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	if turn >= d.turn || d.seq < seq {
-		d.day, d.seq = r.Day, seq
+	d.day = r.Day
+	return nil
+}
+
+// behind works the plan out anew whenever something was noted. A fault leaves
+// the last day in place and says so on it.
+func (d *desk) behind(ctx context.Context) {
+	defer d.idle.Done()
+	for {
+		select {
+		case <-ctx.Done():
+			return
+		case <-d.kick:
+		}
+		err := d.reckon(ctx, quickWork)
+		if err == nil && len(d.kick) == 0 {
+			err = d.reckon(ctx, d.in.Work)
+		}
+		if err != nil && ctx.Err() == nil {
+			d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
+		}
 	}
-	return r, nil
+}
+
+// tell puts a sentence at the head of the day's notes.
+func (d *desk) tell(words string) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	day := *d.day
+	day.Notes = append([]string{words}, day.Notes...)
+	d.day = &day
 }
 
 // Day is the page's day; it is always ready.
@@ -79,7 +104,7 @@ func (d *desk) Day(context.Context) (*reckon.Day, error) {
 	return d.day, nil
 }
 
-// record writes an event, then replans: quickly now, fully behind.
+// record keeps an event, shows it on the day and has the plan made anew.
 func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, parent string, body any) (string, error) {
 	e, err := ledger.NewEvent(d.device, happened, kind, body)
 	if err != nil {
@@ -92,25 +117,25 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	if _, err := d.led.Append(ctx, e); err != nil {
 		return "", err
 	}
-	return e.ID, d.replan(ctx)
+	events, err := d.led.Events(ctx)
+	if err != nil {
+		return "", fmt.Errorf("reading the ledger: %w", err)
+	}
+	d.mu.Lock()
+	day := d.day.After(string(kind), body)
+	day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
+	d.day = day
+	d.mu.Unlock()
+	select {
+	case d.kick <- struct{}{}:
+	default:
+	}
+	return e.ID, nil
 }
 
 func (d *desk) void(ctx context.Context, event string) error {
 	_, err := d.record(ctx, ledger.Voided, d.in.Date, event, ledger.Void{Event: event})
 	return err
-}
-
-func (d *desk) replan(ctx context.Context) error {
-	if _, err := d.reckon(ctx, quickWork); err != nil {
-		return fmt.Errorf("the note is kept, but planning anew: %w", err)
-	}
-	d.behind.Add(1)
-	go func() {
-		defer d.behind.Done()
-		// The page already has an answer; a fault here leaves that one.
-		_, _ = d.reckon(context.WithoutCancel(ctx), d.in.Work)
-	}()
-	return nil
 }
 
 // options wires the desk to the pages.

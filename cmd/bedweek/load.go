@@ -45,9 +45,10 @@ type climate struct {
 func readClimate(w *world, name string, text []byte, site weather.Site) (climate, bool) {
 	var c climate
 	var faults []weather.Fault
-	if weather.Sniff(text) == "normals" {
+	switch weather.Sniff(text) {
+	case weather.KindMonthly:
 		c.normals, faults = weather.ReadNormals(name, bytes.NewReader(text), site)
-	} else {
+	default:
 		c.record, faults = weather.Read(name, bytes.NewReader(text), site)
 	}
 	for _, f := range faults {

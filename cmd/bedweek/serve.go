@@ -100,12 +100,15 @@ func runServe(ctx context.Context, w *world, args []string) int {
 	}
 	in := inputs(w, g, book, c, day)
 	in.Progress = progress(w)
+	ctx, stop := context.WithCancel(ctx)
 	d, err := newDesk(ctx, led, *in, w.now)
 	if err != nil {
+		stop()
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
 		return exitNo
 	}
-	defer d.behind.Wait()
+	defer d.idle.Wait()
+	defer stop()
 	return listen(ctx, w, d, *port, false)
 }
 

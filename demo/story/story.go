@@ -72,6 +72,7 @@ func (s *story) tell(on cal.Day, row []string) error {
 		return err
 	}
 	var body any
+	moved := ""
 	switch kind {
 	case ledger.Sown:
 		body = ledger.Started{Crop: crop, Variety: variety, Space: space, Count: int(count), Note: note}
@@ -80,7 +81,8 @@ func (s *story) tell(on cal.Day, row []string) error {
 		if t := s.tray(crop, variety); t != nil {
 			b.Planting = t.id
 			if t.count -= b.Count; t.count <= 0 {
-				t.gone = true
+				// All of it moves: the planting keeps its name.
+				t.gone, moved = true, t.id
 			}
 		}
 		body = b
@@ -122,7 +124,11 @@ func (s *story) tell(on cal.Day, row []string) error {
 	}
 	s.events = append(s.events, e)
 	if kind == ledger.Sown || kind == ledger.PutOut {
-		s.plantings = append(s.plantings, told{e.ID, space, crop, variety, int(count), false})
+		id := e.ID
+		if moved != "" {
+			id = moved
+		}
+		s.plantings = append(s.plantings, told{id, space, crop, variety, int(count), false})
 	}
 	return nil
 }

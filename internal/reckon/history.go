@@ -57,6 +57,7 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 			}
 			words := cropWords(book, b.Crop, b.Variety)
 			where[id], what[id], t.Space = b.Space, words, b.Space
+			where[e.ID], what[e.ID] = b.Space, words // when only a part was set out
 			t.Note.Words = sentence(fmt.Sprintf("%s %s, %s", verbOf(e.Kind), words, plants(b.Count))) + withNote(b.Note)
 		case ledger.Amount:
 			t.Space = where[b.Planting]
@@ -129,6 +130,40 @@ func cropWords(book *crop.Book, id, variety string) string {
 		name += " (" + variety + ")"
 	}
 	return name
+}
+
+// Anew is said on a day that a note has overtaken.
+const Anew = "Your note is kept. The plan is being worked out anew; what stands here is from before it."
+
+// After is the day as it is shown between a note and the new plan: a copy
+// without the tasks that the note answers, and a sentence that says so.
+func (d *Day) After(kind string, body any) *Day {
+	out := *d
+	planting, space, crop, task := "", "", "", ""
+	switch b := body.(type) {
+	case ledger.Started:
+		planting, space, crop = b.Planting, b.Space, b.Crop
+	case ledger.Amount:
+		planting = b.Planting
+	case ledger.Ended:
+		planting = b.Planting
+	case ledger.Look:
+		planting, space = b.Planting, b.Space
+	case ledger.Dismissal:
+		task = b.Task
+	}
+	out.Today = nil
+	for _, t := range d.Today {
+		same := t.Event == kind && (planting != "" && t.Planting == planting || crop != "" && t.Space == space && t.Crop == crop)
+		if !same && (task == "" || t.ID != task) {
+			out.Today = append(out.Today, t)
+		}
+	}
+	if len(d.Notes) == 0 || d.Notes[0] != Anew {
+		out.Notes = append([]string{Anew}, d.Notes...)
+	}
+	out.Spaces = append([]SpaceDay(nil), d.Spaces...)
+	return &out
 }
 
 // Tell puts the ledger's sentences on their spaces, newest first.

@@ -190,6 +190,16 @@ func whole(o stand.Outcome) float64 {
 	return math.Max(1, float64(o.Total)/left)
 }
 
+// offers reports whether a crop can be started in the plan at all.
+func (m *model) offers(crop string) bool {
+	for i := range m.p.Options {
+		if m.p.Options[i].Crop == crop {
+			return true
+		}
+	}
+	return false
+}
+
 // nearlyOver marks the crop of a planting that ends well before the plan does.
 const nearlyOver = " (nearly over)"
 
@@ -220,9 +230,9 @@ func (m *model) addStay(in *Inputs, s standing) {
 	if s.keep || s.crop.Perennial {
 		st.MustKeepTo = end
 	}
-	if end < weeks-26 {
+	if end < weeks-26 && m.offers(st.Crop) {
 		// A must speaks of the season to come: what is nearly over does not
-		// count for it.
+		// count for it, where it can be started again.
 		st.Crop += nearlyOver
 	}
 	if s.crop.Support == "needed" && s.crop.Habit == "climbing" {
