@@ -246,7 +246,7 @@ func rowSentences(day *reckon.Day, row Row) []string {
 		out = append(out, bare(busy, it.Line)...)
 		out = append(out, itemSentence(day, it, it.In.Likely < busy && it.In.Likely > day.Date))
 		if it.Clash != "" {
-			out = append(out, fmt.Sprintf("C%s: %s may still stand when %s is due.", strings.TrimPrefix(it.Clash, "c"), it.Crop, orNext(it.NextName)))
+			out = append(out, fmt.Sprintf("C%s: %s would still give when %s is due.", strings.TrimPrefix(it.Clash, "c"), it.Crop, orNext(it.NextName)))
 		}
 		end := it.Line.Out.Likely
 		if it.Line.Out.None() {
