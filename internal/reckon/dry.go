@@ -66,6 +66,16 @@ type DryRow struct {
 // Dry reckons the water of every space on the date of the inputs. The place
 // must have been made from the same inputs.
 func Dry(in *Inputs, p *Place, ask DryAsk) (*Dryness, error) {
+	stays := whatStands(in)
+	growStanding(in, p, stays)
+	return dry(in, p, ask, stays)
+}
+
+// Dry reckons the water of every space on the day of a result, with what
+// stands as it was grown for the plan: the quick way to ask again after a look.
+func (r *Result) Dry(ask DryAsk) (*Dryness, error) { return dry(r.in, r.Place, ask, r.model.stays) }
+
+func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 	if ask.FromHour < 0 || ask.FromHour > 23 || ask.AwayDays < 0 || ask.AwayDays > MostAway || !(ask.NextH >= 0) {
 		return nil, errors.New("reckon: water: the hour, the next visit or the days away are out of range")
 	}
@@ -79,8 +89,6 @@ func Dry(in *Inputs, p *Place, ask DryAsk) (*Dryness, error) {
 	if err != nil {
 		return nil, err
 	}
-	stays := whatStands(in)
-	growStanding(in, p, stays)
 	looks := looksBySpace(in, ask.Looks)
 	rows := make([]*DryRow, len(in.Garden.Spaces))
 	each(len(rows), in.Workers, func(i int) {

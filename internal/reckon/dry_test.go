@@ -199,6 +199,19 @@ func TestEveryCropHasWater(t *testing.T) {
 	}
 }
 
+// After a plan, water answers at once and as it would alone.
+func TestResultDryIsDry(t *testing.T) {
+	r := demoPlan(t, demoCases()[1])
+	ask := DryAsk{FromHour: 7, NextH: 24, AwayDays: 7}
+	quick, err := r.Dry(ask)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if alone := dryOf(t, r.in, r.Place, ask); !reflect.DeepEqual(quick, alone) {
+		t.Error("water after a plan differs from water alone")
+	}
+}
+
 func TestDryRefusesNonsense(t *testing.T) {
 	in, p := dryInputs(t, demoCases()[0])
 	for _, ask := range []DryAsk{{FromHour: 24}, {FromHour: -1}, {AwayDays: 61}, {AwayDays: -1}, {NextH: math.NaN()}} {
