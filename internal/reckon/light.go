@@ -32,23 +32,41 @@ func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals
 	l := &GardenLight{Garden: g, Bodies: bodies(g)}
 	mean := weeklyMJ(g, rec, norm, start, weeks)
 	l.Mean = mean != nil
-	var surfaces []shade.Surface
-	for i, sp := range g.Spaces {
-		if sp.Kind == garden.LampShelf {
-			continue
-		}
-		s := shade.LevelSurface(patch(sp))
-		if s.Length <= 0 || s.Width <= 0 {
-			continue
-		}
-		surfaces = append(surfaces, s)
-		l.space = append(l.space, i)
-		l.buried = append(l.buried, buried(s, l.Bodies))
-	}
+	gr := groundsOf(g, l.Bodies)
+	l.space, l.buried = gr.space, gr.buried
+	surfaces := gr.surfaces
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
 	course := shade.NewCourse(site, start, weeks, shade.LightSteps, mean)
 	l.Field = shade.NewField(course, surfaces, l.Bodies, keep, workers)
 	return l
+}
+
+// grounds are the planting surfaces of a garden.
+type grounds struct {
+	surfaces []shade.Surface
+	space    []int    // by surface: index of its space
+	buried   [][]bool // by surface: cells that are no part of it
+}
+
+// groundsOf lists the surfaces under the open sky: lamp shelves are left out.
+func groundsOf(g *garden.Garden, bodies []shade.Body) grounds {
+	var out grounds
+	for i, sp := range g.Spaces {
+		s := shade.LevelSurface(patch(sp))
+		if sp.Kind == garden.LampShelf || s.Length <= 0 || s.Width <= 0 {
+			continue
+		}
+		out.surfaces = append(out.surfaces, s)
+		out.space = append(out.space, i)
+		out.buried = append(out.buried, buried(s, bodies))
+	}
+	return out
+}
+
+// skip reports whether a cell of a surface is no part of its space.
+func (g *grounds) skip(s, i, j int) bool {
+	nu, _ := g.surfaces[s].Grid()
+	return g.buried[s][j*nu+i]
 }
 
 // weeklyMJ is the mean radiation of each week; nil when it is not known.

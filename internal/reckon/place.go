@@ -110,15 +110,13 @@ func NewPlace(in *Inputs) (*Place, error) {
 	if !ok {
 		return nil, errors.New("the weather does not cover every month of the year: give a longer record, or monthly normals")
 	}
-	sc := scene(in.Garden)
 	p.Lights = make([]shade.Light, len(in.Garden.Spaces))
-	each(len(in.Garden.Spaces), in.Workers, func(i int) {
-		sp := in.Garden.Spaces[i]
-		if sp.Kind == garden.LampShelf {
-			return
-		}
-		p.Lights[i] = sc.Patch(patch(sp), shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean)
-	})
+	things := bodies(in.Garden)
+	gr := groundsOf(in.Garden, things)
+	for k, l := range shade.Lights(gr.surfaces, things,
+		shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean, gr.skip, in.Workers) {
+		p.Lights[gr.space[k]] = l
+	}
 	for i, sp := range in.Garden.Spaces {
 		p.Envs = append(p.Envs, env(in, sp, p.Lights[i], p.Set.Futures))
 	}

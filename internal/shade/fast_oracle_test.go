@@ -195,13 +195,7 @@ func TestFieldLightIsPatchLight(t *testing.T) {
 			day += 28
 		}
 		day = day - cal.Day(day.Time().Day()-15) // the 15th, as Patch uses
-		c := &Course{Site: seattle, Start: day}
-		c.first = []int{0}
-		c.addWeek(stepsOf(seattle, day, 288), day, meanMJ[m-1])
-		c.first = append(c.first, len(c.rays))
-		c.rays = append(c.rays, spiralSky(SkyRays)...)
-		c.first = append(c.first, len(c.rays))
-		c.group()
+		c := courseOf(seattle, []cal.Day{day}, LightSteps, meanMJ[m-1:m])
 		got := NewField(c, []Surface{LevelSurface(spot)}, s.Bodies, false, 1).Week(0).Cell(0, 0, 0)
 		if math.Abs(got.MolMean/want.DLI[m-1]-1) > 0.05 || math.Abs(got.MolClear/want.DLIClear[m-1]-1) > 0.06 {
 			t.Errorf("month %d: %.2f and %.2f mol, patch %.2f and %.2f", m, got.MolMean, got.MolClear, want.DLI[m-1], want.DLIClear[m-1])
@@ -252,5 +246,42 @@ func TestFieldByDate(t *testing.T) {
 		if math.Abs(got.SkyView-want) > 0.12*want+1e-9 {
 			t.Errorf("%v: sky view %.3f, want about %.2f", day, got.SkyView, want)
 		}
+	}
+}
+
+// The mean of a patch's cells is nearer to many points of the plain caster
+// than its six points are.
+func TestLightsAreNearerThanSixPoints(t *testing.T) {
+	sixOff, off, worst, hoursOff, n := 0.0, 0.0, 0.0, 0.0, 0.0
+	for seed := range uint64(6) {
+		r := rand.New(rand.NewPCG(seed, 7))
+		var s Scene
+		for range 8 {
+			s.Bodies = append(s.Bodies, randomBody(r))
+		}
+		site := Place{LatDeg: 110*r.Float64() - 55}
+		p := Patch{X: r.Float64(), Y: r.Float64(), Z: 0.3, TurnDeg: 90 * r.Float64(), Length: 1.8, Width: 0.9}
+		six := s.Patch(p, site, meanMJ)
+		got := Lights([]Surface{LevelSurface(p)}, s.Bodies, site, meanMJ, nil, 1)[0]
+		var many []Light // 54 points: nine pieces of six
+		along, across := geom.Direction(90+p.TurnDeg, 0), geom.Direction(p.TurnDeg, 0)
+		for a := -1.0; a <= 1; a++ {
+			for b := -1.0; b <= 1; b++ {
+				at := geom.Vec{X: p.X, Y: p.Y}.Add(along.Scale(a * p.Length / 3)).Add(across.Scale(b * p.Width / 3))
+				many = append(many, s.Patch(Patch{X: at.X, Y: at.Y, Z: p.Z, TurnDeg: p.TurnDeg, Length: p.Length / 3, Width: p.Width / 3}, site, meanMJ))
+			}
+		}
+		want := meanLight(many)
+		for m := range 12 {
+			sixOff += math.Abs(six.Share[m] - want.Share[m])
+			off += math.Abs(got.Share[m] - want.Share[m])
+			worst = max(worst, math.Abs(got.Share[m]-want.Share[m]))
+			hoursOff += math.Abs(got.SunH[m] - want.SunH[m])
+			n++
+		}
+	}
+	t.Logf("share: cells off by %.4f in the mean, %.4f at worst; six points by %.4f; cells' hours by %.3f", off/n, worst, sixOff/n, hoursOff/n)
+	if off > sixOff || off/n > 0.005 || hoursOff/n > 0.05 {
+		t.Errorf("share: cells off by %.4f, six points by %.4f; cells' hours by %.3f", off/n, sixOff/n, hoursOff/n)
 	}
 }

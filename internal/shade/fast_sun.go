@@ -22,7 +22,6 @@ const LightSteps = 288
 // does not depend on the garden, and may be shared.
 type Course struct {
 	Site  Place
-	Start cal.Day // a Monday
 	weeks []weekSun
 	rays  []ray // the sun's, week by week, then the sky's
 	first []int // of each week's rays; then of the sky's; then the end
@@ -65,9 +64,17 @@ func YearStart(year int) cal.Day { return cal.Of(year, 1, 4).Monday() }
 // open level ground by week, MJ/m²/day; nil means that it is not known, and
 // then a mean sky counts as a clear one.
 func NewCourse(site Place, start cal.Day, weeks, stepsADay int, meanMJ []float64) *Course {
-	c := &Course{Site: site, Start: start.Monday()}
+	var days []cal.Day
 	for w := range weeks {
-		day := MidWeek(c.Start + cal.Day(7*w))
+		days = append(days, MidWeek(start.Monday()+cal.Day(7*w)))
+	}
+	return courseOf(site, days, stepsADay, meanMJ)
+}
+
+// courseOf lays out single days, each standing for a week or a month.
+func courseOf(site Place, days []cal.Day, stepsADay int, meanMJ []float64) *Course {
+	c := &Course{Site: site}
+	for w, day := range days {
 		c.first = append(c.first, len(c.rays))
 		mean := -1.0
 		if w < len(meanMJ) {
