@@ -23,6 +23,7 @@ type Air struct {
 	// By future and day, future-major: index f*n+i.
 	tmin, tmax []float32
 	soil       []float32 // °C in the seed zone
+	soil7      []float32 // mean of this and the last six days
 	dli        []float32 // mol/m2/day
 	open       []float32 // the same under the open sky
 	dliSum     []float32 // running sum, f*(n+1)+i
@@ -60,7 +61,7 @@ func NewAir(env *Env) *Air {
 	}
 	a.calendar()
 	size := a.k * a.n
-	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.dli, &a.open, &a.wet, &a.hard, &a.night10, &a.warm14} {
+	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.soil7, &a.dli, &a.open, &a.wet, &a.hard, &a.night10, &a.warm14} {
 		*s = make([]float32, size)
 	}
 	a.dliSum = make([]float32, a.k*(a.n+1))
@@ -131,6 +132,7 @@ func (a *Air) future(f int) {
 		a.dliSum[s+1] = a.dliSum[s] + float32(dli)
 	}
 	rolling(a.night10[o:o+a.n], a.tmin[o:o+a.n], 0, 10)
+	rolling(a.soil7[o:o+a.n], a.soil[o:o+a.n], -6, 1)
 	rolling(a.warm14[o:o+a.n], a.tmax[o:o+a.n], -13, 1)
 }
 

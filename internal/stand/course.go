@@ -20,29 +20,30 @@ const (
 
 // course is the way from a start to the first pick, in the book's numbers.
 type course struct {
-	way     crop.Way
-	ripe    ripe
-	goal    float32 // reference or good days from taking hold to ready
-	flower  float32 // reference days from taking hold to first flower
-	lag     float32 // reference days from flower to pick
-	pick    float32 // reference days the picking lasts
-	hold    float32 // reference days a ready plant stands
-	form    float32 // reference days of long days to form a bulb
-	formH   float32
-	bolt    float32 // reference days of inducing days to bolt
-	vern    float32 // days of cold asked
-	vernAt  float32 // development at which cold begins to count
-	born    float32 // maturity at the start, for frost
-	settle  int     // days to take hold
-	upDays  int     // days to come up at the reference temperature
-	size    *sizeCurve
-	cover   *sizeCurve // ground covered at an age, 0..1
-	height  *sizeCurve
-	small   float32 // age share at which a stalled plant is worth pulling
-	limit   int     // days from start to first pick that still count as success
-	floorKg float32 // least yield that counts as success
-	quick   int     // the place's quickest, days; 0 = never
-	bestKg  float32
+	way      crop.Way
+	ripe     ripe
+	goal     float32 // reference or good days from taking hold to ready
+	flower   float32 // reference days from taking hold to first flower
+	lag      float32 // reference days from flower to pick
+	pick     float32 // reference days the picking lasts
+	hold     float32 // reference days a ready plant stands
+	form     float32 // reference days of long days to form a bulb
+	formH    float32
+	bolt     float32 // reference days of inducing days to bolt
+	vern     float32 // days of cold asked
+	vernAt   float32 // development at which cold begins to count
+	born     float32 // maturity at the start, for frost
+	settle   int     // days to take hold
+	upDays   int     // days to come up at the reference temperature
+	size     *sizeCurve
+	cover    *sizeCurve // ground covered at an age, 0..1
+	height   *sizeCurve
+	small    float32 // age share at which a stalled plant is worth pulling
+	limit    int     // days from start to first pick that still count as success
+	floorKg  float32 // least yield that counts as success
+	winterKg float32 // the same for what is started in shortening days and stands the winter
+	quick    int     // the place's quickest, days; 0 = never
+	bestKg   float32
 }
 
 const (
@@ -51,6 +52,8 @@ const (
 	winterDays    = 120  // a winter's standstill granted to crops that stand through it (assumption)
 	floorShare    = 0.42 // of the smaller of the book's and the place's best yield
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
+	slowDays      = 100  // crops of so many days or more are not worth pulling at half their size
+	slowSmallest  = 0.7  // but from here on (common practice: leeks thinner than a thumb stay)
 	leafDays      = 4.5  // reference days per leaf (assumption; lettuce and cabbage 3-6)
 	bulbShare     = 0.6  // of the printed days lie between bulbing day length and harvest (assumption)
 	springShare   = 0.8  // the same for bulbs planted in spring
@@ -83,6 +86,9 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.goal = max(co.goal, 10)
 	co.size = newSizeCurve(steep, touch)
 	co.small = co.size.age(smallestShare)
+	if days.Value >= slowDays {
+		co.small = co.size.age(slowSmallest)
+	}
 	co.cover, co.height = co.size.power(coverPower, leastShare), co.size.power(heightPower, 0)
 	co.lag = co.goal * float32(lagShare(c))
 	co.flower = co.goal - co.lag
@@ -137,6 +143,8 @@ func longDayBolt(c *crop.Crop) float64 {
 		return 1.1
 	case "Apiaceae":
 		return 1.3
+	case "Amaranthaceae":
+		return 0.84
 	}
 	return 0.95
 }

@@ -31,6 +31,9 @@ func (p *plant) fruitRun(i int) {
 			share := r.grow * r.set * min(1, p.co.size.at(p.u*p.inv))
 			flow[i] = perDay * share
 			used += spend(p.t.Crop, r.dev, share)
+			if p.shy && p.t.air.warm14[p.f*n+i] > p.t.shyC {
+				used += r.dev * (1 - r.set) * p.t.lost
+			}
 			lastSet = i
 		}
 		for next < i && p.v-at >= p.co.lag {

@@ -1,6 +1,10 @@
 package stand
 
-import "math"
+import (
+	"math"
+
+	"bedweek/internal/crop"
+)
 
 // grow raises the plant from the day it is up to its first pick, picks it,
 // and judges the whole.
@@ -96,6 +100,7 @@ func (p *plant) late(i int) {
 func (p *plant) bulb(i int) {
 	co := p.co
 	cold := needsCold(p.t.Crop)
+	p.scale *= p.rooting()
 	var form float32
 	uncold := false
 	dayH := p.t.air.dayH
@@ -137,6 +142,29 @@ const (
 	formFromH = 0.5
 	formRampH = 1.0
 	leafAt    = 0.2 // of the bulb's time is past when its leaves are counted
+)
+
+// rooting is the share of its yield that a bulb planted for the winter keeps
+// for the roots it made before the cold: growers plant six weeks ahead of it.
+func (p *plant) rooting() float32 {
+	if !p.t.Crop.AutumnPlant || p.co.way != crop.Plant || p.start < 0 {
+		return 1
+	}
+	a := p.t.air
+	var sum float32
+	for i := p.start; i < min(a.n, p.start+rootDays); i++ {
+		sum += max(0, a.soil[p.f*a.n+i]-rootBaseC)
+	}
+	return max(rootLeast, min(1, sum/rootSum))
+}
+
+// Roots of cloves and sets (assumptions after common practice: until late
+// November by a mild coast, October inland).
+const (
+	rootDays  = 45
+	rootBaseC = 4.0
+	rootSum   = 95.0 // degree days of soil above rootBaseC for full roots
+	rootLeast = 0.25
 )
 
 // leafShare is what is left of a bulb's yield when days grew long while it had

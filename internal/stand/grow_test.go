@@ -77,6 +77,13 @@ func TestStarts(t *testing.T) {
 		{"winter-squash", crop.SetOut, 6, 1, 14, 20, 8, 10, nil},
 		{"sprouting-broccoli", crop.SetOut, 7, 20, 15, 20, 2, 5, nil},
 		{"basil", crop.SetOut, 4, 10, 0, 2, 0, 0, []Cause{Chilled, ColdSoil}},
+		{"fava-bean", crop.Sow, 2, 10, 14, 20, 5, 7, nil},
+		{"fava-bean", crop.Sow, 5, 20, 0, 12, 0, 0, []Cause{NoSet}},
+		{"pea-shelling", crop.Sow, 5, 25, 0, 12, 0, 0, []Cause{NoSet}},
+		{"spinach", crop.Sow, 4, 1, 14, 20, 5, 6, nil},
+		{"leek", crop.SetOut, 8, 30, 0, 8, 0, 0, []Cause{TooSlow, Bolted, TooSmall}},
+		{"kale", crop.Sow, 8, 5, 14, 20, 9, 11, nil},
+		{"kale", crop.Sow, 9, 6, 0, 10, 0, 0, []Cause{Bolted, TooSmall}},
 	} {
 		c := fromBook(t, tt.crop)
 		g := NewTable(c, e, Worlds(c, 20, 1)).Grow(tt.way, on(e, tt.m, tt.d))
@@ -89,6 +96,43 @@ func TestStarts(t *testing.T) {
 		if len(tt.causes) > 0 && !slices.Contains(tt.causes, g.Cause) {
 			t.Errorf("%s, %s on %d %v: fails for %q, want one of %q", tt.crop, tt.way, tt.d, tt.m, g.Cause, tt.causes)
 		}
+	}
+}
+
+// TestBeansWaitForWarmth: in a dark planter in shelter, a degree or two warmer
+// than the station, beans of the second half of April still meet cold soil or
+// cold nights (common practice: mid-May).
+func TestBeansWaitForWarmth(t *testing.T) {
+	e := seattle(t, 20)
+	e.NightC, e.WarmC = 0.5, 2.5
+	for _, id := range []crop.ID{"snap-bean-bush", "snap-bean-pole", "runner-bean"} {
+		c := fromBook(t, id)
+		tab := NewTable(c, e, Worlds(c, 20, 1))
+		for _, way := range c.Ways {
+			early, right := tab.Grow(way, on(e, 4, 18)), tab.Grow(way, on(e, 5, 25))
+			if early.Success > 12 || right.Success < 15 {
+				t.Errorf("%s, %s: %d of 20 on 18 April (%s), %d on 25 May (%s), want 12 at most and 15 at least", id, way, early.Success, early.Cause, right.Success, right.Cause)
+			}
+		}
+	}
+}
+
+// TestLateGarlic: cloves put in at the year's end have few roots and give
+// clearly less than those of October (common practice).
+func TestLateGarlic(t *testing.T) {
+	e := seattle(t, 20)
+	tab := NewTable(fromBook(t, "garlic"), e, nil)
+	kg := func(d cal.Day) (sum float64) {
+		for _, o := range tab.Grow(crop.Plant, d).Outcomes {
+			sum += float64(o.Total)
+		}
+		return sum
+	}
+	if a, b := kg(on(e, 10, 20)), kg(on(e, 12, 28)); b > 0.8*a || b == 0 {
+		t.Errorf("garlic of late December gives %.2f of October's, want under 0.8", b/a)
+	}
+	if a, b := kg(on(e, 10, 20)), kg(on(e, 11, 12)); b < 0.9*a {
+		t.Errorf("garlic of mid-November gives %.2f of October's, want nearly all", b/a)
 	}
 }
 

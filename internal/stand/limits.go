@@ -48,6 +48,13 @@ func (t *Table) measure(co *course) {
 		co.limit = autumnLimit
 	}
 	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)
+	co.winterKg = co.floorKg
+	if c.Winter && c.Harvest == crop.CutAgain {
+		co.winterKg *= winterFloor
+	}
 }
 
-const tried = 4 // futures looked at for the place's best
+const (
+	tried       = 4   // futures looked at for the place's best
+	winterFloor = 0.8 // of the usual least yield is enough of leaves that stand the winter (common practice)
+)

@@ -45,9 +45,7 @@ func TestLook(t *testing.T) {
 				g := tab.Grow(way, d)
 				kg := float32(0)
 				for _, o := range g.Outcomes {
-					for _, x := range o.Kg {
-						kg += x / float32(len(g.Outcomes))
-					}
+					kg += o.Total / float32(len(g.Outcomes))
 				}
 				days := 0
 				if !g.FirstPick.None() {

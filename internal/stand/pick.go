@@ -82,7 +82,7 @@ func (p *plant) pull(i int) {
 
 // cut takes leaves as they grow again: what stood at the first pick, then
 // each good day's growth, until the picking days are used up, the plant
-// bolts or freezes.
+// bolts or freezes. What stands when it begins to bolt is cut whole.
 func (p *plant) cut(i int) {
 	life := p.co.pick * cutStretch
 	first := min(firstMost, firstDays/p.co.pick)
@@ -98,6 +98,10 @@ func (p *plant) cut(i int) {
 	for ; i < len(p.day); i++ {
 		if d := p.step(i); d != lives {
 			p.cause = p.deathCause(d, i)
+			if d == bolted {
+				p.add(i, boltedShare*stock)
+				p.last = i
+			}
 			break
 		}
 		if p.tooChill(i) {
@@ -133,13 +137,14 @@ func (p *plant) cut(i int) {
 }
 
 const (
-	firstDays  = 10.0 // good days' picking stand at the first pick (assumption)
-	firstMost  = 0.4  // but no more than this of the whole yield
-	oldShare   = 0.15 // growth of an old winter leaf crop past its picking days
-	cutStretch = 1.3  // cut-again crops outlast their printed picking time by up to this (common practice)
-	hotEnd     = 28   // days of spoiling heat that end a leaf crop
-	mainShare  = 0.55 // of a flush crop's yield is its main head (common practice)
-	mainDays   = 14
+	firstDays   = 10.0 // good days' picking stand at the first pick (assumption)
+	firstMost   = 0.4  // but no more than this of the whole yield
+	oldShare    = 0.15 // growth of an old winter leaf crop past its picking days
+	boltedShare = 0.75 // of what stands is still leaf when it begins to bolt (assumption)
+	cutStretch  = 1.3  // cut-again crops outlast their printed picking time by up to this (common practice)
+	hotEnd      = 28   // days of spoiling heat that end a leaf crop
+	mainShare   = 0.55 // of a flush crop's yield is its main head (common practice)
+	mainDays    = 14
 )
 
 // flush takes the main head and then the side shoots.
@@ -207,7 +212,7 @@ func (p *plant) judge() {
 	case c.DLIMin.Known() && dli < c.DLIMin.Value*lightSlack,
 		!e.Indoor && c.SunMinH.Known() && sunH < c.SunMinH.Value-sunSlackH:
 		p.refuse(TooSmall)
-	case p.total < p.co.floorKg*min(1, float32(p.t.world(p.f).Yield)):
+	case p.total < p.least()*min(1, float32(p.t.world(p.f).Yield)):
 		p.refuse(p.poor())
 	default:
 		p.ok = true
@@ -218,6 +223,15 @@ const (
 	lightSlack = 0.85
 	sunSlackH  = 1.0
 )
+
+// least is the yield that counts as success for a start on its day.
+func (p *plant) least() float32 {
+	d := p.t.air.dayH
+	if i := p.start; i > 0 && i < len(d) && d[i] < d[i-1] {
+		return p.co.winterKg
+	}
+	return p.co.floorKg
+}
 
 func (p *plant) refuse(c Cause) { p.ok, p.cause = false, c }
 

@@ -27,6 +27,7 @@ type plant struct {
 	inv   float32 // 1/goal
 	soft  float32 // warmest night that can harm it at all
 	bolts bool
+	shy   bool // flowers lost in heat are not made up
 
 	up, first, last, end int // day indices, -1 = never
 	ok                   bool
@@ -49,6 +50,7 @@ const (
 	warmSeedC    = 10.0
 	seedLeast    = 0.35 // share of seed up that makes a stand
 	nightSlackC  = 2.0  // a mean of ten nights this far below the printed least night still passes
+	sowSlackC    = 1.5  // seed lies in it: a week's mean may run this far below the printed soil
 	soilSlackC   = 3.0  // the daily mean runs this far below what a gardener reads in a bed by day
 )
 
@@ -59,6 +61,7 @@ func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []fl
 		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1, coming: -1,
 		kg: kg, sum: sum, mark: start, inv: 1 / co.goal}
 	p.scale = float32(t.Crop.YieldKg.Value*t.world(f).Yield) * t.room
+	p.shy = t.shy
 	p.soft = max(t.frost[0], t.frost[1])
 	p.bolts = !t.Crop.Perennial && !needsCold(t.Crop) && (vernalises(t.Crop) || co.ripe != byForm && t.Crop.BoltDayH.Value > 0)
 	if start >= a.n || (start < 0 && !standing) {
@@ -133,12 +136,12 @@ func (p *plant) wait(i *int) Cause {
 // cold says whether careful growers would still wait with setting out.
 func (p *plant) cold(i int) Cause {
 	c, o := p.t.Crop, p.f*p.t.air.n+i
-	if c.SetNightMin.Known() && p.co.way == crop.SetOut &&
-		float64(p.t.air.night10[o])+p.t.air.env.Cover < leastNight(c) {
-		return Chilled
-	}
 	if (p.co.way != crop.Sow || c.Warm) && p.soilCold(i) {
 		return ColdSoil
+	}
+	if c.SetNightMin.Known() && (p.co.way == crop.SetOut || p.co.way == crop.Sow && c.Warm) &&
+		float64(p.t.air.night10[o])+p.t.air.env.Cover < leastNight(c) {
+		return Chilled
 	}
 	return Fine
 }
@@ -146,8 +149,12 @@ func (p *plant) cold(i int) Cause {
 // soilCold says whether the soil is too cold for what is put into it.
 func (p *plant) soilCold(i int) bool {
 	c := p.t.Crop
+	least := c.SetSoilMin.Value - soilSlackC
+	if p.co.way == crop.Sow {
+		least = math.Min(c.SetSoilMin.Value-sowSlackC, c.SetSoilMin.Low)
+	}
 	return c.SetSoilMin.Known() && !p.t.air.env.Indoor &&
-		float64(p.t.air.soil[p.f*p.t.air.n+i]) < c.SetSoilMin.Value-soilSlackC
+		float64(p.t.air.soil7[p.f*p.t.air.n+i]) < least
 }
 
 // leastNight is the mean of ten nights from which a crop is set out: a little

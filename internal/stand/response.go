@@ -107,6 +107,10 @@ func setShare(c *crop.Crop, lo, hi float64) float64 {
 		fadeC  = 3.0
 		enough = 0.5 // plants flower more than they can carry (common practice)
 	)
+	spare := enough
+	if heatShy(c) {
+		spare = 1
+	}
 	s := 1.0
 	if c.FruitMaxDay.Known() {
 		s *= clamp01((c.FruitMaxDay.Value + fadeC - hi) / (2 * fadeC))
@@ -117,5 +121,15 @@ func setShare(c *crop.Crop, lo, hi float64) float64 {
 	if c.FruitMinNight.Known() {
 		s *= clamp01((lo - c.FruitMinNight.Value + fadeC) / (2 * fadeC))
 	}
-	return min(1, s/enough)
+	return min(1, s/spare)
+}
+
+// lostInFull is what a day of lost flowers takes from the picking days of favas,
+// which flower once (assumption; later beans make up 1 - ageSpend of it).
+const lostInFull = 1.0
+
+// heatShy reports peas and favas: what heat costs them in flowers they do not
+// make up with later ones ([PEAHEAT], [FABAHEAT]: yield falls from the first warm days).
+func heatShy(c *crop.Crop) bool {
+	return c.Class == "legume" && !c.Warm && c.FruitMaxDay.Known()
 }

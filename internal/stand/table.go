@@ -31,6 +31,9 @@ type Table struct {
 	rates   []rate // future-major
 	heat    bool   // HeatC spoils the pick
 	heatC   float32
+	shy     bool    // flowers lost in heat are not made up
+	shyC    float32 // a fortnight of days above this loses flowers, °C
+	lost    float32 // picking days a day of lost flowers takes
 	room    float32 // yield left by the root room, 0..1
 	frost   [2]float32
 	courses []*course
@@ -48,6 +51,11 @@ func (a *Air) Table(c *crop.Crop, worlds []World) *Table {
 	t.room = float32(rootRoom(c, a.env))
 	t.heat = spoiledByHeat(c)
 	t.heatC = float32(c.HeatC.Value)
+	t.shy, t.shyC = heatShy(c), float32(c.FruitMaxDay.Value)-3
+	t.lost = 1 - ageSpend
+	if c.AutumnPlant {
+		t.lost = lostInFull
+	}
 	t.frost = [2]float32{float32(c.FrostSeedling.Value), float32(c.FrostKill.Value)}
 	t.fill()
 	for _, way := range c.Ways {
@@ -96,6 +104,9 @@ func (t *Table) fill() {
 			r.bolt = float32(dev * boltShare(c, float64(a.dayH[i]), hi))
 			r.set = 1
 			if fruit && !a.env.Indoor {
+				if t.shy { // buds are hurt in the fortnight before they open ([FABAHEAT])
+					hi = max(hi, float64(a.warm14[o+i]))
+				}
 				r.set = float32(setShare(c, lo, hi))
 			}
 		}
@@ -107,8 +118,9 @@ const (
 	chillPerC    = 0.08 // growth lost per degree of night below ChillC (assumption)
 	chillMost    = 0.6
 	boltRampH    = 1.0  // hours above BoltDayH for full effect after a winter
-	boltPerH     = 0.75 // effect of each hour above BoltDayH on crops that need no winter (assumption)
-	boltMost     = 1.5
+	boltPerH     = 0.62 // effect of an hour above BoltDayH, rising with its power 1.5, on crops that need no winter (assumption)
+	boltMost     = 1.8
+	boltCool     = 0.05 // of the effect of long days in weather of 15 °C by day; in full from 25 °C (assumption)
 	vernLeastC   = 0.0 // colder hours do not count as chill
 	vernFadeC    = 4.0 // an hour counts fully this far below the printed limit (assumption)
 	longEnoughH  = 11.5
@@ -158,7 +170,7 @@ func boltShare(c *crop.Crop, dayH, hi float64) float64 {
 		}
 		return clamp01((dayH - from) / boltRampH)
 	case from > 0:
-		return clamp((dayH-from)*boltPerH, 0, boltMost) * (0.5 + 0.5*clamp01((hi-15)/8))
+		return clamp(boltPerH*math.Pow(max(0, dayH-from), 1.5), 0, boltMost) * (boltCool + (1-boltCool)*clamp01((hi-15)/10))
 	}
 	return 0
 }

@@ -53,7 +53,7 @@ const (
 	gainStep   = 20 // a start is dropped when waiting this many days
 	gainLeast  = 8  // delays the pick by less than this
 	gainYield  = 0.97
-	cloveSoilC = 16.0 // bulbs planted in autumn wait for soil this cool (common practice)
+	cloveSoilC = 16.0 // bulbs and beans for the winter wait for soil this cool (common practice)
 	rootSoilC  = 6.0  // and do best while it still lets them root
 	closeDays  = 10   // gaps no longer than this are closed, ranges shorter than this dropped beside longer ones
 	windowWait = 3    // days a start is put off in a cold spell: the day itself is asked for
@@ -129,7 +129,8 @@ func (t *Table) trials(co *course, step int) []trial {
 	}
 	for i := range n {
 		a, b := &all[i], &all[i+ahead]
-		if t.Crop.AutumnPlant && co.way == crop.Plant {
+		warmSoil := t.Crop.AutumnPlant && a.soil > cloveSoilC // their seed waits for cool ground
+		if warmSoil || t.Crop.AutumnPlant && (co.way == crop.Plant || t.shortening(i*step)) {
 			a.gain = a.soil <= cloveSoilC
 			a.best20 *= boolInt(a.soil >= rootSoilC)
 			a.works = a.ok20 >= need && a.gain
@@ -143,6 +144,12 @@ func (t *Table) trials(co *course, step int) []trial {
 		a.best = a.works && a.best20 >= bestOf20
 	}
 	return all[:n]
+}
+
+// shortening reports a start day after midsummer and before midwinter.
+func (t *Table) shortening(d int) bool {
+	i, h := t.air.at(t.air.env.Start)+d, t.air.dayH
+	return i > 0 && i < len(h) && h[i] < h[i-1]
 }
 
 // yieldTells reports starts whose date of picking is set by winter and not by
@@ -170,7 +177,7 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		}
 		if !p.ok {
 			counts[causeIndex(p.cause)]++
-			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > 24 {
+			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > t.hotSet() {
 				hot++
 			}
 			if p.cause == NotUp && i >= 0 && i < a.n && a.soil[f*a.n+i] > 18 {
@@ -199,6 +206,15 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	tr.hot = hot*2 > counts[causeIndex(NoSet)]
 	tr.warmSoil = warm*2 > counts[causeIndex(NotUp)]
 	return tr
+}
+
+// hotSet is the fortnight's mean of highest temperatures above which missing
+// fruit is laid to heat.
+func (t *Table) hotSet() float32 {
+	if t.shy {
+		return t.shyC
+	}
+	return 24
 }
 
 func boolInt(b bool) int {

@@ -26,6 +26,8 @@ func TestWindowsSeattle(t *testing.T) {
 		{"sweet-corn", crop.Sow, md(5, 1), md(6, 15), NotRipe},
 		{"winter-squash", crop.SetOut, md(5, 15), md(6, 15), NotRipe},
 		{"pea-shelling", crop.Sow, md(2, 20), 0, ""},
+		{"runner-bean", crop.Sow, md(5, 10), md(7, 10), NotRipe},
+		{"cucumber", crop.SetOut, md(5, 25), md(7, 1), ""},
 		{"carrot", crop.Sow, md(3, 20), md(7, 31), ""},
 		{"lettuce-leaf", crop.Sow, md(3, 15), md(8, 31), ""},
 		{"kale", crop.Sow, md(3, 15), md(8, 10), ""},
@@ -64,8 +66,27 @@ func TestSpinachHasTwoSeasons(t *testing.T) {
 	if len(w.Works) != 2 || w.Works[0].LimitTo != Bolts {
 		t.Fatalf("spinach works in %d ranges %+v, want two parted by bolting (common practice)", len(w.Works), w.Works)
 	}
+	if d := w.Works[0].To.YearDay() - cal.Of(2018, 4, 15).YearDay(); d < -15 || d > 15 {
+		t.Errorf("spring spinach works to %s, want mid-April (common practice)", w.Works[0].To.Short())
+	}
+	if w.Open(cal.Of(2030, 6, 20)) {
+		t.Error("spinach sown on 20 June should bolt")
+	}
 	if w.Open(cal.Of(2030, 5, 20)) || !w.Open(cal.Of(2030, 8, 25)) {
 		t.Error("spinach sown on 20 May should fail and on 25 August work")
+	}
+}
+
+// TestPeasHaveTwoSeasons: sowings of late spring flower in the heat.
+func TestPeasHaveTwoSeasons(t *testing.T) {
+	a := NewAir(seattle(t, 60))
+	w := a.Windows(fromBook(t, "pea-shelling"), 5)[0]
+	if w.Open(cal.Of(2030, 5, 25)) || !w.Open(cal.Of(2030, 3, 10)) || !w.Open(cal.Of(2030, 7, 15)) {
+		t.Errorf("peas work %+v, want spring and July but not late May (common practice)", w.Works)
+	}
+	w = a.Windows(fromBook(t, "fava-bean"), 5)[0]
+	if w.Open(cal.Of(2030, 6, 15)) || w.Open(cal.Of(2030, 7, 20)) || !w.Open(cal.Of(2030, 2, 20)) || !w.Open(cal.Of(2030, 10, 25)) {
+		t.Errorf("favas work %+v, want late winter and autumn only (common practice)", w.Works)
 	}
 }
 
