@@ -121,11 +121,15 @@ func (r *reader) crowded(s Space) {
 	if !ok || s.AreaM2() <= 0 || s.Kind == LampShelf || s.Kind == Bench {
 		return
 	}
-	need := 0.0
+	need, count := 0.0, 0
 	for _, p := range s.Standing {
 		if d, ok := book.SpacingM(string(p.Crop)); ok {
 			need += float64(p.Count) * d * d
+			count += p.Count
 		}
+	}
+	if count <= 1 {
+		return // one tomato in a small bag is how it is done
 	}
 	room := s.AreaM2() + 0.05*float64(s.Pockets) // a pocket holds a plant of about 22 cm
 	if need > crowdedTimes*room {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"math/rand/v2"
+	"strings"
 	"testing"
 
 	"bedweek/internal/unit"
@@ -98,4 +99,30 @@ func within(s Space, x, y float64) bool {
 	along := dx*math.Cos(a) - dy*math.Sin(a)
 	across := dx*math.Sin(a) + dy*math.Cos(a)
 	return math.Abs(along) < s.Length.M/2 && math.Abs(across) < s.Width.M/2
+}
+
+// One tomato in a 19 L bag is published practice ([umn-2021]: one plant in a
+// 5 gallon pot), however small the bag's top is.
+func TestOnePlantIsNeverCrowded(t *testing.T) {
+	text := `garden: G
+place: {latitude: 47 N, longitude: 122 W}
+spaces:
+  bag:
+    kind: bag
+    east: 1 m
+    north: 1 m
+    across: 30 cm
+    rim: 30 cm
+    depth: 28 cm
+    volume: 19 L
+    water: can
+    standing:
+      - {crop: tomato, since: May 2015, count: COUNT}
+`
+	if _, faults := Read("g", []byte(strings.Replace(text, "COUNT", "1", 1)), book(t)); len(faults) > 0 {
+		t.Errorf("one tomato in a 19 L bag: %v", faults)
+	}
+	if _, faults := Read("g", []byte(strings.Replace(text, "COUNT", "4", 1)), book(t)); len(faults) == 0 {
+		t.Error("four tomatoes in a 19 L bag are not called crowded")
+	}
 }
