@@ -106,8 +106,11 @@ func within(s Space, x, y float64) bool {
 func TestOnePlantIsNeverCrowded(t *testing.T) {
 	text := `garden: G
 place: {latitude: 47 N, longitude: 122 W}
+media:
+  mix: {kind: potting mix}
 spaces:
   bag:
+    medium: mix
     kind: bag
     east: 1 m
     north: 1 m
