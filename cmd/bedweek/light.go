@@ -104,7 +104,12 @@ func gardenLight(w *world, path, weatherPath string, year *int) (*reckon.GardenL
 		return nil, exitNo
 	}
 	var c climate
-	if weatherPath != "" || g.Place.Weather != "" {
+	named := filepath.Join(filepath.Dir(path), g.Place.Weather)
+	switch _, err := os.Stat(named); {
+	case weatherPath == "" && g.Place.Weather == "":
+	case weatherPath == "" && err != nil:
+		fmt.Fprintf(w.err, "bedweek light: the weather file %s is not there: only clear days are told\n", named)
+	default:
 		var code int
 		if c, code = weatherFor(w, "light", weatherPath, path, g); code != exitDone {
 			return nil, code

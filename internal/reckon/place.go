@@ -8,6 +8,7 @@ import (
 	"sync"
 
 	"bedweek/internal/garden"
+	"bedweek/internal/geom"
 	"bedweek/internal/shade"
 	"bedweek/internal/stand"
 	"bedweek/internal/weather"
@@ -19,6 +20,7 @@ type Place struct {
 	Set    weather.Set
 	Lights []shade.Light // by space, in garden order
 	Envs   []*stand.Env  // by space; spaces that grow nothing too
+	Airs   []*stand.Air  // by space: its env's days, shared by all crops; nil where nothing grows
 	Class  []int         // by space: index of the first space with the same env in all that matters
 }
 
@@ -38,9 +40,9 @@ func scene(g *garden.Garden) *shade.Scene {
 			if su.Height.M <= 0 || su.Length.M <= 0 {
 				continue
 			}
-			x, y := supportAt(sp, su.Side, g.Place.LatDeg)
+			x, y, turn := supportAt(sp, su.Side, g.Place.LatDeg)
 			s.Bodies = append(s.Bodies, shade.Sheet(fmt.Sprintf("%s support %d", sp.ID, i+1),
-				x, y, sp.TurnDeg, su.Length.M, sp.Rim.M, sp.Rim.M+su.Height.M, trellisLight))
+				x, y, turn, su.Length.M, sp.Rim.M, sp.Rim.M+su.Height.M, trellisLight))
 		}
 	}
 	return s
@@ -54,34 +56,43 @@ func body(o garden.Obstacle) shade.Body {
 	case "tree":
 		return shade.Tree(o.Name, o.X, o.Y, o.Round.M, top, base, o.LeafOn, o.LeafOff, o.LeafFrom, o.LeafTo)
 	case "roof":
-		return shade.Roof(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, o.Width.M, top)
+		if !o.Base.Known() {
+			return shade.Roof(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, o.Width.M, top)
+		}
 	case "wall":
-		return shade.Wall(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, base, top)
+		if !(o.Width.M > 0) {
+			return shade.Wall(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, base, top)
+		}
 	}
 	return shade.Box(o.Name, o.X, o.Y, o.TurnDeg, o.Length.M, o.Width.M, base, top)
 }
 
-// supportAt places a support's sheet along the side of the space named.
-func supportAt(sp garden.Space, side string, lat float64) (x, y float64) {
-	half := sp.Width.M / 2
-	if sp.Round.Known() {
-		half = sp.Round.M / 2
-	}
-	pole := 1.0
+// supportAt places a support's sheet along the edge of the space that looks
+// most to the side named, and turns it along that edge; a support in the middle
+// runs along the space.
+func supportAt(sp garden.Space, side string, lat float64) (x, y, turnDeg float64) {
+	pole, equator := 0.0, 180.0
 	if lat < 0 {
-		pole = -1
+		pole, equator = equator, pole
 	}
-	switch side {
-	case "pole":
-		return sp.X, sp.Y + pole*half
-	case "equator":
-		return sp.X, sp.Y - pole*half
-	case "east":
-		return sp.X + half, sp.Y
-	case "west":
-		return sp.X - half, sp.Y
+	bearing, ok := map[string]float64{"pole": pole, "equator": equator, "east": 90, "west": 270}[side]
+	if !ok {
+		return sp.X, sp.Y, sp.TurnDeg
 	}
-	return sp.X, sp.Y
+	to := geom.Direction(bearing, 0)
+	if sp.Round.Known() {
+		at := to.Scale(sp.Round.M / 2)
+		return sp.X + at.X, sp.Y + at.Y, bearing
+	}
+	at, most := geom.Vec{}, math.Inf(-1)
+	for k, half := range [4]float64{sp.Width.M / 2, sp.Length.M / 2, sp.Width.M / 2, sp.Length.M / 2} {
+		turn := sp.TurnDeg + 90*float64(k)
+		edge := geom.Direction(turn, 0)
+		if d := edge.Dot(to); d > most+1e-9 {
+			at, most, turnDeg = edge.Scale(half), d, turn
+		}
+	}
+	return sp.X + at.X, sp.Y + at.Y, turnDeg
 }
 
 // patch is the planting surface, just above the rim so that a space's own
@@ -121,6 +132,12 @@ func NewPlace(in *Inputs) (*Place, error) {
 		p.Envs = append(p.Envs, env(in, sp, p.Lights[i], p.Set.Futures))
 	}
 	p.Class = classes(in.Garden.Spaces, p.Envs)
+	p.Airs = make([]*stand.Air, len(p.Envs))
+	each(len(p.Envs), in.Workers, func(i int) {
+		if in.Garden.Spaces[i].Grows() {
+			p.Airs[i] = stand.NewAir(p.Envs[i])
+		}
+	})
 	return p, nil
 }
 
