@@ -99,12 +99,6 @@ func Menu(in *Inputs, p *Place) []Entry {
 			}
 		}
 	}
-	airs := make([]*stand.Air, len(p.Envs))
-	each(len(p.Envs), in.Workers, func(i int) {
-		if p.Class[i] == i && in.Garden.Spaces[i].Grows() {
-			airs[i] = stand.NewAir(p.Envs[i])
-		}
-	})
 	worlds := map[crop.ID][]stand.World{}
 	for _, c := range crops {
 		worlds[c.ID] = stand.Worlds(c, in.Futures, in.Seed)
@@ -112,7 +106,7 @@ func Menu(in *Inputs, p *Place) []Entry {
 	results := make([][]Entry, len(jobs))
 	each(len(jobs), in.Workers, func(k int) {
 		j := jobs[k]
-		results[k] = grown(in, airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], trayOf(trays, j.crop))
+		results[k] = grown(in, p.Airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], trayOf(trays, j.crop))
 	})
 	var out []Entry
 	for _, r := range results {

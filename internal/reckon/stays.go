@@ -162,8 +162,7 @@ func growStanding(in *Inputs, p *Place, stays []standing) {
 			way = crop.Plant
 		}
 		day := max(s.since.Likely, in.Date.Monday()-pastDays+10)
-		s.growth = stand.Grow(p.Envs[s.space], stand.Start{Crop: s.crop, Way: way, Day: day, Standing: true,
-			World: stand.Worlds(s.crop, in.Futures, in.Seed)})
+		s.growth = p.Airs[s.space].Table(s.crop, stand.Worlds(s.crop, in.Futures, in.Seed)).Stand(way, day)
 	})
 }
 
