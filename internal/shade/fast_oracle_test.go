@@ -8,6 +8,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/geom"
+	"bedweek/internal/sun"
 )
 
 var (
@@ -225,6 +226,20 @@ func TestFieldPolarDayAndNight(t *testing.T) {
 	south := NewCourse(Place{LatDeg: -78}, YearStart(2025), 52, 144, nil)
 	if south.DayHours(24) != 0 || math.Abs(south.DayHours(50)-24) > 1e-9 {
 		t.Errorf("in the south: %v h in June, %v h in December", south.DayHours(24), south.DayHours(50))
+	}
+}
+
+// The steps of a day add up to the day that package sun finds by its own
+// search, from the sun's rise to its set.
+func TestCourseIsTheWholeDay(t *testing.T) {
+	for _, lat := range []float64{-66, -34, 0, 47.6, 65} {
+		c := NewCourse(Place{LatDeg: lat, LonDeg: 100}, YearStart(2025), 52, 144, nil)
+		for w := range 52 {
+			// Parallax lowers the sun by 9 seconds of arc: some seconds at most.
+			if want := sun.Of(c.Day(w), c.Site, sun.Centre).LengthH; math.Abs(c.DayHours(w)-want) > 0.006 {
+				t.Errorf("latitude %v, week %d: %.4f h, want %.4f", lat, w+1, c.DayHours(w), want)
+			}
+		}
 	}
 }
 
