@@ -44,8 +44,10 @@ type Garden struct {
 	Musts     []Must
 	Nevers    []Never
 	Seeds     []Seed
-	Shelf     Shelf   // all lamps together
-	Minutes   float64 // wished minutes of work a week, all people; 0 = not limited
+	Shelf     Shelf    // all lamps together
+	Minutes   float64  // wished minutes of work a week, all people; 0 = not limited
+	Ended     []Space  // spaces that are no longer there, kept for their past
+	Guessed   []string // keys of the file that nobody measured or said: "wants", "weather"
 }
 
 // Place is where the garden lies. The plan drawing has x to the east and y to
@@ -53,9 +55,10 @@ type Garden struct {
 type Place struct {
 	LatDeg, LonDeg float64
 	Elev           unit.Length
-	Zone           string // IANA name
-	Sheltered      bool   // walls around: less wind
-	Weather        string // file with the weather, named beside the garden file; "" = not said
+	Zone           string   // IANA name
+	Sheltered      bool     // walls around: less wind
+	Weather        string   // file with the weather, named beside the garden file; "" = not said
+	Normals        *Normals // twelve months written in the file itself; nil = none
 }
 
 // Person is somebody who works or eats here.
@@ -125,7 +128,9 @@ type Space struct {
 	Covers    []Cover
 	ReachedBy []PersonID // who can work here; empty = everyone standing
 	Standing  []Standing
-	TallOK    bool // tall plants may stand here at all (not on a railing)
+	TallOK    bool     // tall plants may stand here at all (not on a railing)
+	Guessed   []string // keys that nobody measured yet: "depth", "medium"
+	Until     cal.Day  // it was taken away on that day; 0 = it is there
 }
 
 // AreaM2 returns the surface for planting.

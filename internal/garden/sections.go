@@ -49,6 +49,18 @@ func (r *reader) garden(root ast.Node) *Garden {
 	if p, ok := f.pairs["shelf"]; ok && !null(p.value) {
 		g.Shelf = r.shelf(p)
 	}
+	g.Guessed = r.words(f, "guessed", fileShape().names())
+	live := g.Spaces[:0]
+	for _, s := range g.Spaces {
+		if s.Until != 0 {
+			g.Ended = append(g.Ended, s)
+			continue
+		}
+		live = append(live, s)
+	}
+	if g.Spaces = live; len(live) == 0 {
+		g.Spaces = nil
+	}
 	r.resolve()
 	r.layout(g)
 	return g
@@ -66,6 +78,7 @@ func (r *reader) place(p pair) Place {
 		Zone:      f.zone("zone"),
 		Sheltered: f.yes("sheltered", false),
 		Weather:   f.beside("weather"),
+		Normals:   f.months("months"),
 	}
 }
 

@@ -1,5 +1,10 @@
 package garden
 
+import (
+	"strings"
+	"time"
+)
+
 // key is one key of a mapping in the file.
 type key struct {
 	name   string
@@ -36,7 +41,7 @@ func (s shape) names() []string {
 func shapes() []shape {
 	return []shape{fileShape(), placeShape(), personShape(), mediumShape(), grewShape(), spaceShape(),
 		supportShape(), coverShape(), standingShape(), obstacleShape(), wantShape(), mustShape(),
-		neverShape(), seedShape(), shelfShape()}
+		neverShape(), seedShape(), shelfShape(), monthsShape()}
 }
 
 func fileShape() shape {
@@ -44,14 +49,15 @@ func fileShape() shape {
 		{name: "garden", needed: true}, {name: "place", needed: true}, {name: "from"},
 		{name: "minutes a week"}, {name: "people"}, {name: "media"}, {name: "obstacles"},
 		{name: "spaces", needed: true}, {name: "wants"}, {name: "musts"}, {name: "nevers"},
-		{name: "seeds"}, {name: "shelf"},
+		{name: "seeds"}, {name: "shelf"}, {name: "guessed"},
 	}}
 }
 
 func placeShape() shape {
 	return shape{"place", "the place", []key{
 		{name: "latitude", needed: true}, {name: "longitude", needed: true}, {name: "elevation"},
-		{name: "zone"}, {name: "sheltered", words: yesNo()}, {name: "weather"},
+		{name: "zone"}, {name: "sheltered", words: yesNo()}, {name: "weather"}, {name: "months"},
+		{name: "months from"},
 	}}
 }
 
@@ -83,6 +89,7 @@ func spaceShape() shape {
 		{name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
 		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "dark", words: yesNo()},
 		{name: "tall", words: yesNo()}, {name: "supports"}, {name: "covers"}, {name: "reached by"}, {name: "standing"},
+		{name: "guessed"}, {name: "ended"},
 	}}
 }
 
@@ -142,3 +149,11 @@ func shelfShape() shape {
 }
 
 func yesNo() []string { return []string{"yes", "no"} }
+
+func monthsShape() shape {
+	sh := shape{name: "months", what: "the months"}
+	for m := time.January; m <= time.December; m++ {
+		sh.keys = append(sh.keys, key{name: strings.ToLower(m.String()), needed: true})
+	}
+	return sh
+}

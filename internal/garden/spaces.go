@@ -61,6 +61,10 @@ func (r *reader) space(p pair) (Space, bool) {
 			s.ReachedBy = append(s.ReachedBy, PersonID(text))
 		}
 	})
+	s.Guessed = r.words(f, "guessed", spaceShape().names())
+	if f.has("ended") {
+		s.Until = f.day("ended")
+	}
 	r.listed(f, "standing", maxInSpace, func(n ast.Node, at *token.Token) {
 		if one, ok := r.standing(n, at); ok {
 			s.Standing = append(s.Standing, one)
