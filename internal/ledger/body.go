@@ -22,6 +22,9 @@ const (
 // newBody returns an empty body to decode into, nil when this program does
 // not know the kind in that version. Layouts are added here, never removed.
 func newBody(k Kind, version int) any {
+	if k == Looked && version == 2 {
+		return &LookAt{}
+	}
 	if version != 1 {
 		return nil
 	}
@@ -42,12 +45,24 @@ func newBody(k Kind, version int) any {
 		return &Void{}
 	case Dismissed:
 		return &Dismissal{}
+	case Watered:
+		return &Watering{}
+	case Measured:
+		return &Reading{}
 	}
 	return nil
 }
 
-// Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, Void
-// or Dismissal. It reads every layout ever written.
+// layoutOf is the number of a body's layout.
+func layoutOf(body any) int {
+	if _, ok := body.(LookAt); ok {
+		return 2
+	}
+	return 1
+}
+
+// Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
+// Void, Dismissal, Watering or Reading. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {
@@ -66,7 +81,7 @@ func NewEvent(device string, happened cal.Day, kind Kind, body any) (Event, erro
 	if err != nil {
 		return Event{}, fmt.Errorf("writing the body of %q: %w", kind, err)
 	}
-	return Event{ID: NewID(), Device: device, Happened: happened, Kind: kind, Version: 1, Body: b}, nil
+	return Event{ID: NewID(), Device: device, Happened: happened, Kind: kind, Version: layoutOf(body), Body: b}, nil
 }
 
 // marshal writes v as JSON with <, > and & left as they are.

@@ -43,6 +43,14 @@ func TestFaultsAreAllListed(t *testing.T) {
 		{Counted, `{"planting":"p"}`, []string{`"count" is missing`}},
 		{Counted, `{"planting":"p","count":0}`, nil},
 		{Looked, `{"looks":" "}`, []string{`"planting" or "space" is missing`, `"looks" is missing`}},
+		{Watered, `{"space":"bag-1","litres":10,"hour":7}`, nil},
+		{Watered, `{"litres":-1,"hour":24,"cans":2}`, []string{`"cans" is not a field of "watered"`}},
+		{Watered, `{"litres":-1,"hour":24}`, []string{`"space" is missing`, `"hour" is 24`, `"litres" is -1`}},
+		{Measured, `{"what":"low","value":-1.5,"space":"bag-1","hour":8}`, nil},
+		{Measured, `{"what":"low"}`, []string{`"value" is missing`}},
+		{Measured, `{"what":"low","value":71}`, []string{`"value" is 71`}},
+		{Measured, `{"what":"rain","value":-1}`, []string{`"value" is -1`}},
+		{Measured, `{"what":"wind","value":3}`, []string{`"what" is "wind"`}},
 		{Voided, `{"event":"x"}`, []string{`"event" is "x"`}},
 		{Dismissed, `{}`, []string{`"task" is missing`}},
 		{GardenSet, `{"text":"a","sha256":"b"}`, []string{"does not belong to the text"}},
@@ -74,7 +82,7 @@ func TestFaultyEntryIsRefused(t *testing.T) {
 	for _, spoil := range []func(*Event){
 		func(e *Event) { e.Parent = e.ID },
 		func(e *Event) { e.Version = 0 },
-		func(e *Event) { e.Version = 2 },
+		func(e *Event) { e.Version = 3 },
 		func(e *Event) { e.Happened = cal.Of(1850, 1, 1) },
 		func(e *Event) { e.Happened = cal.Of(2300, 1, 1) },
 		func(e *Event) { e.ID = strings.ToLower(e.ID) },
@@ -147,7 +155,7 @@ func TestNewID(t *testing.T) {
 // FuzzBody gives any bytes as any kind's body: no panic, and what is accepted
 // is a fixed point, decodes, and replays.
 func FuzzBody(f *testing.F) {
-	kinds := []Kind{GardenSet, Sown, PutOut, Picked, Pulled, Lost, Counted, Looked, Voided, Dismissed, "pruned"}
+	kinds := []Kind{GardenSet, Sown, PutOut, Picked, Pulled, Lost, Counted, Looked, Voided, Dismissed, Watered, Measured, "pruned"}
 	for i, body := range []string{
 		`{"text":"a","sha256":"ca978112ca1bbdcafac231b39a23dc4da786eff8147c4e72b9807785afee48bb"}`,
 		`{"crop":"pea","variety":"<b>","one_of":["a","b"],"space":"arch","count":30,"lot":"t","note":"x\ny"}`,

@@ -68,6 +68,8 @@ func (q questions) answer(s step, about string, daily bool) {
 		a.count = b.Count
 	case Look:
 		a.text = b.Looks
+	case LookAt:
+		a.text = b.Looks
 	case Started:
 		a.count, a.text = b.Count, b.Space
 	}

@@ -34,6 +34,8 @@ func (s step) causes() []string {
 		add(b.Planting)
 	case Look:
 		add(b.Planting)
+	case LookAt:
+		add(b.Planting)
 	}
 	return ids
 }
@@ -85,6 +87,15 @@ func light(s step) step {
 		b.Note = ""
 		s.body = b
 	case Look:
+		b.Note = ""
+		s.body = b
+	case LookAt:
+		b.Note = ""
+		s.body = b
+	case Watering:
+		b.Note = ""
+		s.body = b
+	case Reading:
 		b.Note = ""
 		s.body = b
 	}

@@ -53,6 +53,8 @@ type replayer struct {
 	last        cal.Day
 	differences []string
 	questions   questions
+	wet         []WetLook
+	readings    []ReadingNote
 
 	steps   []step          // all that have come, to replay from when something reaches back
 	here    map[string]bool // ids that have come
@@ -124,6 +126,14 @@ func (r *replayer) apply(s step) {
 		r.count(s, b)
 	case Look:
 		r.look(s, b)
+		r.wetLook(s, b.Space, b.Planting, b.Looks, 0, 0)
+	case LookAt:
+		r.lookAt(s, b.Look())
+		r.wetLook(s, b.Space, b.Planting, b.Looks, b.Hour, 0)
+	case Watering:
+		r.wetLook(s, b.Space, "", watered, b.Hour, b.Litres)
+	case Reading:
+		r.readings = append(r.readings, ReadingNote{Event: s.ID, On: s.Happened, Reading: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Void:
@@ -236,16 +246,24 @@ func (r *replayer) count(s step, b Count) {
 }
 
 func (r *replayer) look(s step, b Look) {
-	about := b.Planting
+	if about, ok := r.lookAt(s, b); ok {
+		r.questions.answer(s, about, true)
+	}
+}
+
+// lookAt takes over a look and says what it is about. Looks with an hour are
+// not weighed against each other: a bed may be damp at seven and dry at five.
+func (r *replayer) lookAt(s step, b Look) (about string, ok bool) {
+	about = b.Planting
 	if about == "" {
 		about = b.Space
 		r.spaces[b.Space] = SpaceLook{Space: b.Space, Looks: b.Looks, On: s.Happened}
 	} else if p := r.planting(s, b.Planting); p != nil {
 		p.Looks, p.LookedOn = b.Looks, s.Happened
 	} else {
-		return
+		return "", false
 	}
-	r.questions.answer(s, about, true)
+	return about, true
 }
 
 // planting returns the planting an event speaks of, nil when it is not here.
@@ -291,6 +309,8 @@ func (r *replayer) state() State {
 		s.Dismissed[task] = why
 	}
 	s.Differences = append(s.Differences, r.differences...)
+	s.Wet = append(s.Wet, r.wet...)
+	s.Readings = append(s.Readings, r.readings...)
 	s.Disputes = r.questions.disputes()
 	return s
 }

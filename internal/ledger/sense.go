@@ -70,6 +70,13 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		if strings.TrimSpace(b.Looks) == "" {
 			f.add("%q is missing; say how it looked", "looks")
 		}
+	case LookAt:
+		f = append(f, sense(k, b.Look(), fields)...)
+		f.hour(b.Hour)
+	case Watering:
+		f.watering(b)
+	case Reading:
+		f.reading(b, fields)
 	case Void:
 		f.text("why", b.Why, noteLimit)
 		if !IsID(b.Event) {

@@ -22,6 +22,8 @@ const (
 	Looked    Kind = "looked"    // body: Look
 	Voided    Kind = "voided"    // body: Void; takes another event back
 	Dismissed Kind = "dismissed" // body: Dismissal; a piece of advice not wanted
+	Watered   Kind = "watered"   // body: Watering
+	Measured  Kind = "measured"  // body: Reading; own thermometer or rain gauge
 )
 
 // Event is one entry of the ledger, never changed once written.
@@ -108,6 +110,9 @@ type State struct {
 
 	SpaceLooks []SpaceLook // how whole spaces looked last, by space
 	Disputes   []Dispute   // two answers to one question, until one is taken back
+
+	Wet      []WetLook     `json:",omitempty"` // waterings, and looks at whole spaces with their hour, in replay order
+	Readings []ReadingNote `json:",omitempty"` // own thermometer and gauge, in replay order
 }
 
 // SpaceLook is how a whole space looked, as last said.
