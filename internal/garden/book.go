@@ -36,3 +36,9 @@ func (f fromBook) SpacingM(id string) (float64, bool) {
 	}
 	return c.SpacingM.Value, true
 }
+
+// Named finds a crop by exactly its name.
+func (f fromBook) Named(name string) (string, bool) {
+	id, ok := f.book.Named(name)
+	return string(id), ok
+}

@@ -7,34 +7,8 @@ import (
 	"strings"
 	"testing"
 
-	"github.com/goccy/go-yaml/ast"
 	"github.com/goccy/go-yaml/parser"
 )
-
-// valueOf turns a node of a text into a value to be written again.
-func valueOf(n ast.Node) Value {
-	if text, _, ok := scalar(n); ok {
-		return Text(text)
-	}
-	if list, ok := bare(n).(*ast.SequenceNode); ok {
-		v := Value{Line: list.IsFlowStyle}
-		for _, one := range list.Values {
-			v.Items = append(v.Items, valueOf(one))
-		}
-		return v
-	}
-	v := Value{}
-	m, ok := mapping(n)
-	v.Line = m.flow
-	for _, p := range m.values {
-		key, _, _ := scalar(p.Key)
-		v.Pairs = append(v.Pairs, KeyValue{key, valueOf(p.Value)})
-	}
-	if !ok {
-		return Text("")
-	}
-	return v
-}
 
 // steps breaks a file into patches as small as pages make them: a space's
 // keys one by one, plantings one by one.
