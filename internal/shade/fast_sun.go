@@ -49,6 +49,7 @@ type weekSun struct {
 	open     [2]float64 // all light, mol/m²/day: clear, mean
 	diffuse  [2]float64 // its diffuse share
 	dayHours float64
+	sums     sunDay // of its course, without the steps
 }
 
 // MidWeek is the day that stands for the week beginning on a Monday.
@@ -116,7 +117,7 @@ func (c *Course) OpenMol(w int) (clear, mean float64) {
 }
 
 func (c *Course) addWeek(s sunDay, day cal.Day, meanMJ float64) {
-	w := weekSun{day: day}
+	w := weekSun{day: day, sums: sunDay{topMJ: s.topMJ, setDeg: s.setDeg}}
 	clear := ClearShare(c.Site.ElevM)
 	global := [2]float64{s.topMJ * clear, meanMJ}
 	w.diffuse = [2]float64{DiffuseDaily(clear, s.setDeg), s.meanDiffuse(meanMJ)}
