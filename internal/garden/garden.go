@@ -123,7 +123,8 @@ type Space struct {
 	Pockets   int         // separate plant places, for pocket bags and tiers
 	Medium    BatchID
 	Water     string // "drip", "can", "reservoir", "rain"
-	Dark      bool   // container colour: warms faster
+	Watering  Watering
+	Dark      bool // container colour: warms faster
 	Supports  []Support
 	Covers    []Cover
 	ReachedBy []PersonID // who can work here; empty = everyone standing

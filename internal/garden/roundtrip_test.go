@@ -159,6 +159,7 @@ func (d dice) space(i int, g *Garden) Space {
 		s.Floor = d.size(100, 900)
 	}
 	s.Rim = rim(s.Floor, s.RimUp)
+	s.Watering = d.watering(s)
 	if d.flip() {
 		s.Round = d.size(30, 200)
 	} else {
@@ -190,6 +191,22 @@ func (d dice) space(i int, g *Garden) Space {
 		s.Standing = append(s.Standing, p)
 	}
 	return s
+}
+
+// watering makes what a file may say of a space's water, half of the time.
+func (d dice) watering(s Space) (w Watering) {
+	if d.flip() {
+		return w
+	}
+	w.Mulch = d.size(1, 10)
+	if s.Kind == Tier {
+		w.TierShare = d.number(0, 0.9)
+	}
+	if s.Water == "drip" {
+		w.EmitterLH = []Flow{{2, "2 L/h"}, {0.5, "0.5 L an hour"}, {3.785411784, "1 gph"}, {1.892705892, "0.5 gal/h"}}[d.IntN(4)]
+		w.EmitterEvery, w.LinesEvery = d.size(10, 60), d.size(20, 60)
+	}
+	return w
 }
 
 // yamlLines writes a garden as a gardener's editor might.
@@ -317,6 +334,13 @@ func (y *yamlLines) space(s Space) {
 	}
 	y.put(2, "medium", string(s.Medium))
 	y.put(2, "water", s.Water)
+	y.put(2, "emitter flow", s.Watering.EmitterLH.Typed)
+	y.put(2, "emitter spacing", s.Watering.EmitterEvery)
+	y.put(2, "line spacing", s.Watering.LinesEvery)
+	y.put(2, "mulch", s.Watering.Mulch)
+	if s.Kind == Tier {
+		y.put(2, "tier share", s.Watering.TierShare)
+	}
 	y.put(2, "dark", s.Dark)
 	y.put(2, "tall", s.TallOK)
 	y.WriteString("    supports:\n")

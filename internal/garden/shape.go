@@ -87,7 +87,8 @@ func spaceShape() shape {
 			string(Bench), string(LampShelf)}},
 		{name: "east"}, {name: "north"}, {name: "turn"}, {name: "length"}, {name: "width"}, {name: "across"},
 		{name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
-		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "dark", words: yesNo()},
+		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "emitter flow"}, {name: "emitter spacing"},
+		{name: "line spacing"}, {name: "reservoir"}, {name: "tier share"}, {name: "mulch"}, {name: "dark", words: yesNo()},
 		{name: "tall", words: yesNo()}, {name: "supports"}, {name: "covers"}, {name: "reached by"}, {name: "standing"},
 		{name: "guessed"}, {name: "ended"},
 	}}

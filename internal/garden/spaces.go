@@ -45,6 +45,7 @@ func (r *reader) space(p pair) (Space, bool) {
 	s.TallOK = f.yes("tall", s.Grows() && s.Kind != Railing && s.Kind != Hanging && s.Kind != Tier)
 	s.Medium = BatchID(f.refer("medium", "media"))
 	f.sizes(s)
+	s.Watering = f.watering(s)
 	r.listed(f, "supports", maxInSpace, func(n ast.Node, at *token.Token) {
 		if one, ok := r.support(n, at); ok {
 			s.Supports = append(s.Supports, one)
