@@ -122,7 +122,7 @@ func gardenLight(w *world, path, weatherPath string, year *int) (*reckon.GardenL
 		}
 		*year = min(max(date.Year(), 1900), 2100)
 	}
-	return reckon.NewGardenLight(g, c.record, c.normals, shade.YearStart(*year), 52, false, runtime.GOMAXPROCS(0)), exitDone
+	return reckon.NewGardenLight(g, c.record, c.normals, shade.YearStart(*year), 52, shade.FineLooks(), false, runtime.GOMAXPROCS(0)), exitDone
 }
 
 // exportLight writes the five files.

@@ -26,9 +26,9 @@ type GardenLight struct {
 var sunClassesH = [2]float64{4, 6}
 
 // NewGardenLight works out a garden's light in the weeks from a Monday on. rec
-// or norm may give the weather; with neither, only clear days are known. With
-// keep, bodies may be changed afterwards.
-func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals, start cal.Day, weeks int, keep bool, workers int) *GardenLight {
+// or norm may give the weather; with neither, only clear days are known. looks
+// says how closely. With keep, bodies may be changed afterwards.
+func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals, start cal.Day, weeks int, looks shade.Looks, keep bool, workers int) *GardenLight {
 	l := &GardenLight{Garden: g, Bodies: bodies(g)}
 	mean := weeklyMJ(g, rec, norm, start, weeks)
 	l.Mean = mean != nil
@@ -36,7 +36,7 @@ func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals
 	l.space, l.buried = gr.space, gr.buried
 	surfaces := gr.surfaces
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
-	course := shade.NewCourse(site, start, weeks, shade.LightSteps, mean)
+	course := shade.NewCourse(site, start, weeks, looks, mean)
 	l.Field = shade.NewField(course, surfaces, l.Bodies, keep, workers)
 	return l
 }

@@ -28,7 +28,7 @@ func demoGarden(t *testing.T, text []byte) *garden.Garden {
 // clear days the two differ only by the days they stand for.
 func TestLightCommandAndPlanAgree(t *testing.T) {
 	g := demoGarden(t, demo.GardenYAML)
-	l := NewGardenLight(g, nil, nil, shade.YearStart(2015), 52, false, 2)
+	l := NewGardenLight(g, nil, nil, shade.YearStart(2015), 52, shade.FineLooks(), false, 2)
 	things := bodies(g)
 	gr := groundsOf(g, things)
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
@@ -55,7 +55,7 @@ func TestLightCommandAndPlanAgree(t *testing.T) {
 // A tier that carries the next has no ground under it, and less light beside.
 func TestTiersShadeTheTierBelow(t *testing.T) {
 	g := demoGarden(t, demo.GardenYAML)
-	l := NewGardenLight(g, nil, nil, shade.YearStart(2015), 52, false, 2)
+	l := NewGardenLight(g, nil, nil, shade.YearStart(2015), 52, shade.FineLooks(), false, 2)
 	at := map[garden.SpaceID]shade.SurfaceLight{}
 	for s := range l.Field.Surfaces() {
 		at[l.Space(s).ID] = l.Over(s, l.Weeks(6))
@@ -77,7 +77,7 @@ func TestTiersShadeTheTierBelow(t *testing.T) {
 // Least, mean and most are in order, classes add up, and nothing is missing.
 func TestLightJSONHolds(t *testing.T) {
 	g := demoGarden(t, demo.SouthYAML)
-	l := NewGardenLight(g, nil, nil, shade.YearStart(2025), 52, false, 2)
+	l := NewGardenLight(g, nil, nil, shade.YearStart(2025), 52, shade.FineLooks(), false, 2)
 	year, week := l.JSON(2025, 0), l.JSON(2025, 26)
 	if len(year.Spaces) != len(l.Field.Surfaces()) || len(year.Spaces) == 0 {
 		t.Fatalf("%d spaces", len(year.Spaces))

@@ -89,7 +89,7 @@ func TestExportIsEnoughForAnotherTracer(t *testing.T) {
 	}
 	surfaces := []Surface{level(1, 0.6, 0.3), TiltedSurface("pockets", geom.Vec{X: -1, Y: 0.5, Z: 0.8}, 200, 70, 0.5, 0.4)}
 	surfaces[0].Name = "long, bed"
-	c := NewCourse(seattle, YearStart(2025), 52, 48, []float64{3, 4})
+	c := NewCourse(seattle, YearStart(2025), 52, Looks{48, 600}, []float64{3, 4})
 	e := &Export{Field: NewField(c, surfaces, bodies, false, 1), Bodies: bodies, Weeks: []int{1, 25},
 		Group: func(w int) string { return "W" + strconv.Itoa(w+1) },
 		Skip:  func(s, i, j int) bool { return s == 0 && i == 0 }}

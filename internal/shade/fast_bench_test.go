@@ -55,7 +55,9 @@ func cellsOf(s []Surface) int {
 	return n
 }
 
-func studyCourse(steps int) *Course { return NewCourse(seattle, YearStart(2025), 52, steps, nil) }
+func studyCourse(steps int) *Course {
+	return NewCourse(seattle, YearStart(2025), 52, Looks{steps, 600}, nil)
+}
 
 // timed runs the benchmark and adds the processor time of each run.
 func timed(b *testing.B, run func(i int)) {
@@ -72,7 +74,7 @@ func timed(b *testing.B, run func(i int)) {
 func BenchmarkStudyYear(b *testing.B) {
 	surfaces, bodies := study()
 	c := studyCourse(144)
-	b.Logf("%d surfaces, %d cells, %d sun and %d sky directions, %d bodies", len(surfaces), cellsOf(surfaces), c.first[52], SkyRays, len(bodies))
+	b.Logf("%d surfaces, %d cells, %d sun and %d sky directions, %d bodies", len(surfaces), cellsOf(surfaces), c.first[52], c.first[53]-c.first[52], len(bodies))
 	b.Run("rays", func(b *testing.B) {
 		timed(b, func(int) { traced(c, surfaces, bodies, false) })
 	})

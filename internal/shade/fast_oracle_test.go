@@ -38,18 +38,17 @@ func castHours(s *Scene, r Receptor, day []geom.Vec) (sum float64) {
 }
 
 // A field and the plain caster, on random scenes at random places: hours with
-// a look each minute, sky view with 16,200 rays. The field looks each five
-// minutes at 600 pieces of sky, as `bedweek light` does.
+// a look each minute, sky view with 16,200 rays.
 func TestFieldAgreesWithCaster(t *testing.T) {
 	// The promise of docs/shade.md, for the mean of all cells; a single scene may
 	// be off by twice and a single cell's sky by three times as much.
 	const tolHours, tolSky = 0.05, 0.01
-	for _, steps := range []int{LightSteps, 144} {
+	for _, looks := range []Looks{FineLooks(), QuickLooks()} {
 		hours, sky, worstSky, signed, n, m := 0.0, 0.0, 0.0, 0.0, 0, 0
 		for seed := *oracleSeed; seed < *oracleSeed+uint64(*oracleScenes); seed++ {
 			r := rand.New(rand.NewPCG(seed, 365))
 			site := Place{LatDeg: 150*r.Float64() - 75, LonDeg: 360*r.Float64() - 180}
-			c := NewCourse(site, cal.Of(2025, 1, 1)+cal.Day(r.IntN(365)), 1, steps, nil)
+			c := NewCourse(site, cal.Of(2025, 1, 1)+cal.Day(r.IntN(365)), 1, looks, nil)
 			var s Scene
 			for range 2 + r.IntN(10) {
 				s.Bodies = append(s.Bodies, anyBody(r))
@@ -71,7 +70,7 @@ func TestFieldAgreesWithCaster(t *testing.T) {
 					sceneHours += math.Abs(got.Hours - want)
 					cells++
 					n++
-					if steps == 144 && cells%6 == 0 {
+					if cells%6 == 0 {
 						v := scene.SkyView(NewSky(90, 180), at, AnyMonth)
 						e := math.Abs(got.SkyView - v)
 						sky += e
@@ -81,15 +80,15 @@ func TestFieldAgreesWithCaster(t *testing.T) {
 					}
 				}
 			}
-			if e := sceneHours / float64(cells); steps == LightSteps && e > 2*tolHours || sceneSky > 3*tolSky {
+			if e := sceneHours / float64(cells); looks == FineLooks() && e > 2*tolHours || sceneSky > 3*tolSky {
 				t.Errorf("seed %d: %.3f h/day and %.4f of the sky from the caster", seed, e, sceneSky)
 			}
 		}
-		t.Logf("seeds from %d, %d looks a day: hours off by %.4f in the mean (signed %+.4f) in %d cells", *oracleSeed, steps, hours/float64(n), signed/float64(n), n)
+		t.Logf("seeds from %d, %+v: hours off by %.4f in the mean (signed %+.4f) in %d cells", *oracleSeed, looks, hours/float64(n), signed/float64(n), n)
 		if m > 0 {
 			t.Logf("sky view off by %.4f in the mean, %.4f at worst, in %d cells", sky/float64(m), worstSky, m)
 		}
-		if e := hours / float64(n); e > tolHours && steps == LightSteps {
+		if e := hours / float64(n); e > tolHours {
 			t.Errorf("seeds from %d: hours off by %.4f, promised %v", *oracleSeed, e, tolHours)
 		}
 		if m > 0 && sky/float64(m) > tolSky {
@@ -102,7 +101,7 @@ func TestFieldAgreesWithCaster(t *testing.T) {
 func TestFieldMoreBodiesNeverMoreLight(t *testing.T) {
 	for seed := range uint64(8) {
 		r := rand.New(rand.NewPCG(seed, 8))
-		c := NewCourse(Place{LatDeg: 120*r.Float64() - 60}, cal.Of(2025, 1, 6)+cal.Day(7*r.IntN(50)), 2, 48, []float64{8, 12})
+		c := NewCourse(Place{LatDeg: 120*r.Float64() - 60}, cal.Of(2025, 1, 6)+cal.Day(7*r.IntN(50)), 2, Looks{48, 600}, []float64{8, 12})
 		surfaces := []Surface{anySurface(r), anySurface(r)}
 		f := NewField(c, surfaces, nil, true, 1)
 		last := lastBits(f)
@@ -140,7 +139,7 @@ func level(length, width, z float64) Surface {
 
 func TestFieldAtTheEdges(t *testing.T) {
 	north := Place{LatDeg: 47.6}
-	june := NewCourse(north, cal.Of(2025, 6, 16), 1, 144, nil)
+	june := NewCourse(north, cal.Of(2025, 6, 16), 1, Looks{144, 600}, nil)
 	day := june.DayHours(0)
 	wall := TiltedSurface("wall", geom.Vec{Z: 1}, 180, 90, 1, 1)
 	for _, tt := range []struct {
@@ -184,6 +183,33 @@ func TestFieldAtTheEdges(t *testing.T) {
 	}
 }
 
+// Wide ground is cut in several tiles of coarser cells; no ground has none.
+func TestFieldOfWideGround(t *testing.T) {
+	c := NewCourse(seattle, cal.Of(2025, 4, 14), 1, Looks{24, 100}, nil)
+	wide := level(60, 25, 0)
+	bodies := []Body{Wall("w", 3, -14, 4, 70, 0, 3), Tree("t", 10, 0, 8, 9, 2, 0.2, 0.6, 4, 10)}
+	f := NewField(c, []Surface{wide, level(0, 1, 0)}, bodies, false, 1)
+	nu, nv := wide.Grid()
+	if nu*nv > 11000 || nu*nv < 9000 || len(f.tiles) != (nu+63)/64 {
+		t.Fatalf("%d by %d cells in %d tiles", nu, nv, len(f.tiles))
+	}
+	scene := Scene{Bodies: bodies}
+	for i := 0; i < nu; i += 13 {
+		for j := 0; j < nv; j += 11 {
+			want := 0.0
+			for k := c.first[0]; k < c.first[1]; k++ {
+				want += c.rays[k].hours * scene.Passes(wide.Cell(i, j), c.rays[k].d, 4)
+			}
+			if got := f.Week(0).Cell(0, i, j).Hours; math.Abs(got-want) > 0.005 {
+				t.Errorf("cell %d,%d: %.3f h, caster %.3f", i, j, got, want)
+			}
+		}
+	}
+	if s := f.Week(0).Surface(1, nil, nil); s.Cells != 0 || s.Hours.Mean != 0 {
+		t.Errorf("a surface without width: %+v", s)
+	}
+}
+
 // A thousand posts, and bodies inside one another.
 func TestFieldOfManyBodies(t *testing.T) {
 	var bodies []Body
@@ -191,7 +217,7 @@ func TestFieldOfManyBodies(t *testing.T) {
 		bodies = append(bodies, Post("post", -5+0.1*float64(i%100), -3+0.2*float64(i/100), 0.03, 0, 1.5))
 	}
 	bodies = append(bodies, Box("outer", 0, -6, 0, 3, 2, 0, 2), Box("inner", 0, -6, 0, 1, 1, 0, 1))
-	c := NewCourse(seattle, cal.Of(2025, 3, 17), 1, 48, nil)
+	c := NewCourse(seattle, cal.Of(2025, 3, 17), 1, Looks{48, 600}, nil)
 	f := NewField(c, []Surface{level(1, 0.5, 0)}, bodies, false, 1)
 	scene := Scene{Bodies: bodies}
 	got, want := 0.0, 0.0
@@ -219,13 +245,13 @@ func TestFieldLightIsPatchLight(t *testing.T) {
 			day += 28
 		}
 		day = day - cal.Day(day.Time().Day()-15) // the 15th, as Patch uses
-		c := courseOf(seattle, []cal.Day{day}, LightSteps, meanMJ[m-1:m])
+		c := courseOf(seattle, []cal.Day{day}, FineLooks(), meanMJ[m-1:m])
 		got := NewField(c, []Surface{LevelSurface(spot)}, s.Bodies, false, 1).Week(0).Cell(0, 0, 0)
 		if math.Abs(got.MolMean/want.DLI[m-1]-1) > 0.05 || math.Abs(got.MolClear/want.DLIClear[m-1]-1) > 0.06 {
 			t.Errorf("month %d: %.2f and %.2f mol, patch %.2f and %.2f", m, got.MolMean, got.MolClear, want.DLI[m-1], want.DLIClear[m-1])
 		}
 	}
-	c := NewCourse(seattle, YearStart(2025), 52, 144, nil)
+	c := NewCourse(seattle, YearStart(2025), 52, Looks{144, 600}, nil)
 	open := NewField(c, []Surface{level(1, 1, 0)}, nil, false, 1)
 	for w := range 52 {
 		clear, mean := c.OpenMol(w)
@@ -237,7 +263,7 @@ func TestFieldLightIsPatchLight(t *testing.T) {
 }
 
 func TestFieldPolarDayAndNight(t *testing.T) {
-	c := NewCourse(Place{LatDeg: 78}, YearStart(2025), 52, 144, nil)
+	c := NewCourse(Place{LatDeg: 78}, YearStart(2025), 52, Looks{144, 600}, nil)
 	f := NewField(c, []Surface{level(1, 1, 0)}, []Body{Wall("w", 0, -2, 0, 40, 0, 3)}, false, 1)
 	june, december := f.Week(24).Cell(0, 5, 5), f.Week(50).Cell(0, 5, 5)
 	if math.Abs(c.DayHours(24)-24) > 1e-9 || june.Hours >= 24 || june.Hours < 12 {
@@ -246,7 +272,7 @@ func TestFieldPolarDayAndNight(t *testing.T) {
 	if c.DayHours(50) != 0 || december.Hours != 0 || december.MolClear != 0 || december.SkyView <= 0.5 {
 		t.Errorf("polar night: %+v", december)
 	}
-	south := NewCourse(Place{LatDeg: -78}, YearStart(2025), 52, 144, nil)
+	south := NewCourse(Place{LatDeg: -78}, YearStart(2025), 52, Looks{144, 600}, nil)
 	if south.DayHours(24) != 0 || math.Abs(south.DayHours(50)-24) > 1e-9 {
 		t.Errorf("in the south: %v h in June, %v h in December", south.DayHours(24), south.DayHours(50))
 	}
@@ -256,7 +282,7 @@ func TestFieldPolarDayAndNight(t *testing.T) {
 // search, from the sun's rise to its set.
 func TestCourseIsTheWholeDay(t *testing.T) {
 	for _, lat := range []float64{-66, -34, 0, 47.6, 65} {
-		c := NewCourse(Place{LatDeg: lat, LonDeg: 100}, YearStart(2025), 52, 144, nil)
+		c := NewCourse(Place{LatDeg: lat, LonDeg: 100}, YearStart(2025), 52, Looks{144, 600}, nil)
 		for w := range 52 {
 			// Parallax lowers the sun by 9 seconds of arc: some seconds at most.
 			if want := sun.Of(c.Day(w), c.Site, sun.Centre).LengthH; math.Abs(c.DayHours(w)-want) > 0.006 {
@@ -268,7 +294,7 @@ func TestCourseIsTheWholeDay(t *testing.T) {
 
 // Leaves come and go on their days, and a crop grows by the week.
 func TestFieldByDate(t *testing.T) {
-	c := NewCourse(seattle, YearStart(2025), 52, 24, nil)
+	c := NewCourse(seattle, YearStart(2025), 52, Looks{24, 600}, nil)
 	tree := Body{Name: "ash", Parts: []Part{{Solid: geom.Ellipsoid{At: geom.Vec{Z: 6}, Radius: 40, HalfHeight: 3}, InLeaf: 0.25, Bare: 0.5, LeafOut: 120, LeafFall: 300}}}
 	bean := Box("bean", 0, 0, 0, 1e5, 1e5, 1, 1.5).Between(cal.Of(2025, 7, 1), cal.Of(2025, 7, 31))
 	f := NewField(c, []Surface{level(0.1, 0.1, 0)}, []Body{tree, bean}, false, 1)
@@ -336,8 +362,8 @@ func TestMolUnderAnotherSky(t *testing.T) {
 		for _, v := range mean {
 			other = append(other, v*factor)
 		}
-		f := NewField(NewCourse(seattle, start, 4, 144, mean), surfaces, bodies, false, 1)
-		g := NewField(NewCourse(seattle, start, 4, 144, other), surfaces, bodies, false, 1)
+		f := NewField(NewCourse(seattle, start, 4, Looks{144, 600}, mean), surfaces, bodies, false, 1)
+		g := NewField(NewCourse(seattle, start, 4, Looks{144, 600}, other), surfaces, bodies, false, 1)
 		for w := range 4 {
 			for s := range surfaces {
 				l := f.Week(w).Cell(s, 2, 1)
@@ -350,7 +376,7 @@ func TestMolUnderAnotherSky(t *testing.T) {
 	if worst > 0.01 || worst == 0 {
 		t.Errorf("off by %.4f, promised 0.01", worst)
 	}
-	c := NewCourse(Place{LatDeg: 80}, cal.Of(2025, 12, 15), 1, 144, nil)
+	c := NewCourse(Place{LatDeg: 80}, cal.Of(2025, 12, 15), 1, Looks{144, 600}, nil)
 	if got := c.MolUnder(0, CellLight{SkyView: 0.5}, 0); got != 0 {
 		t.Errorf("polar night without light: %v mol", got)
 	}

@@ -20,7 +20,7 @@ func Lights(surfaces []Surface, bodies []Body, site Place, mean [12]float64, ski
 			mj = append(mj, max(0, mean[m]))
 		}
 	}
-	f := NewField(courseOf(site, days, LightSteps, mj), surfaces, bodies, false, workers)
+	f := NewField(courseOf(site, days, Looks{288, 600}, mj), surfaces, bodies, false, workers)
 	out := make([]Light, len(surfaces))
 	for s := range surfaces {
 		left := func(i, j int) bool { return skip != nil && skip(s, i, j) }

@@ -10,12 +10,17 @@ import (
 	"bedweek/internal/sun"
 )
 
-// SkyRays is how many fixed directions stand for the sky in a light field.
-const SkyRays = 600
+// Looks is how closely a course looks: how often a day at the sun, and at how
+// many fixed directions of the sky.
+type Looks struct{ StepsADay, SkyRays int }
 
-// LightSteps is how often a day the sun is looked for where hours must be good
-// to 0.05 a day: each five minutes.
-const LightSteps = 288
+// QuickLooks are each ten minutes and 600 directions, to be asked while a thing
+// is being moved.
+func QuickLooks() Looks { return Looks{144, 600} }
+
+// FineLooks are each five minutes and 2,400 directions, where a figure is to
+// be printed and kept.
+func FineLooks() Looks { return Looks{288, 2400} }
 
 // Course is the sun over a run of weeks at a place, each by its middle day
 // (Thursday), and the sky: all the directions a light field is made of. It
@@ -59,21 +64,20 @@ func MidWeek(monday cal.Day) cal.Day { return monday + 3 }
 // year's first Thursday).
 func YearStart(year int) cal.Day { return cal.Of(year, 1, 4).Monday() }
 
-// NewCourse lays out the weeks from a Monday on, a look each 24 h / stepsADay
-// (144 is ten minutes; the step in which the sun rises or sets is cut to the
-// part with the sun above the level). meanMJ is the mean global radiation on
+// NewCourse lays out the weeks from a Monday on. The step in which the sun rises
+// or sets is cut to the part with the sun above the level. meanMJ is the mean global radiation on
 // open level ground by week, MJ/m²/day; nil means that it is not known, and
 // then a mean sky counts as a clear one.
-func NewCourse(site Place, start cal.Day, weeks, stepsADay int, meanMJ []float64) *Course {
+func NewCourse(site Place, start cal.Day, weeks int, looks Looks, meanMJ []float64) *Course {
 	var days []cal.Day
 	for w := range weeks {
 		days = append(days, MidWeek(start.Monday()+cal.Day(7*w)))
 	}
-	return courseOf(site, days, stepsADay, meanMJ)
+	return courseOf(site, days, looks, meanMJ)
 }
 
 // courseOf lays out single days, each standing for a week or a month.
-func courseOf(site Place, days []cal.Day, stepsADay int, meanMJ []float64) *Course {
+func courseOf(site Place, days []cal.Day, looks Looks, meanMJ []float64) *Course {
 	c := &Course{Site: site}
 	for w, day := range days {
 		c.first = append(c.first, len(c.rays))
@@ -81,10 +85,10 @@ func courseOf(site Place, days []cal.Day, stepsADay int, meanMJ []float64) *Cour
 		if w < len(meanMJ) {
 			mean = meanMJ[w]
 		}
-		c.addWeek(stepsOf(site, day, stepsADay), day, mean)
+		c.addWeek(stepsOf(site, day, looks.StepsADay), day, mean)
 	}
 	c.first = append(c.first, len(c.rays))
-	c.rays = append(c.rays, spiralSky(SkyRays)...)
+	c.rays = append(c.rays, spiralSky(looks.SkyRays)...)
 	c.first = append(c.first, len(c.rays))
 	c.group()
 	return c

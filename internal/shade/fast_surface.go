@@ -9,8 +9,12 @@ import (
 // CellM is the size a surface's cells come nearest to, in metres.
 const CellM = 0.1
 
+// mostCells is about how many cells a surface is cut in at most; a field of
+// many square metres gets larger ones.
+const mostCells = 10000
+
 // Surface is a flat face that receives light, cut in cells of about [CellM]
-// that fill it exactly; it may have any tilt and turn. Light comes from its
+// that fill it exactly (larger ones beyond some 100 m²); it may have any tilt and turn. Light comes from its
 // upper side only, the side from which Along turns anticlockwise to Across.
 type Surface struct {
 	Name          string
@@ -41,7 +45,8 @@ func (s Surface) Normal() geom.Vec { return s.Along.Cross(s.Across).Unit() }
 
 // Grid returns how many cells lie along and across.
 func (s Surface) Grid() (nu, nv int) {
-	n := func(m float64) int { return max(1, int(math.Round(m/CellM))) }
+	size := max(CellM, math.Sqrt(s.Length*s.Width/mostCells), max(s.Length, s.Width)/mostCells)
+	n := func(m float64) int { return max(1, int(math.Round(m/size))) }
 	return n(s.Length), n(s.Width)
 }
 
@@ -76,8 +81,11 @@ type tile struct {
 	lowZ       float64 // lowest world height of a cell's middle
 }
 
-// tiles cuts surface number k.
+// tiles cuts surface number k; one without area has none.
 func tiles(k int, s Surface) []tile {
+	if !(s.Length > 0 && s.Width > 0) {
+		return nil
+	}
 	nu, nv := s.Grid()
 	var out []tile
 	for c := 0; c < nu; c += 64 {

@@ -55,7 +55,7 @@ func TestFieldAgreesWithCasterRayByRay(t *testing.T) {
 	for seed := range uint64(40) {
 		r := rand.New(rand.NewPCG(seed, 2024))
 		site := Place{LatDeg: 140*r.Float64() - 70, LonDeg: 360*r.Float64() - 180}
-		c := NewCourse(site, cal.Of(2023, 1, 2)+cal.Day(r.IntN(365)), 2, 24, nil)
+		c := NewCourse(site, cal.Of(2023, 1, 2)+cal.Day(r.IntN(365)), 2, Looks{24, 600}, nil)
 		var s Scene
 		for range 1 + r.IntN(6) {
 			s.Bodies = append(s.Bodies, anyBody(r))
@@ -126,7 +126,7 @@ func firstDifference(a, b []int64) int {
 func TestChangesAreExact(t *testing.T) {
 	for seed := range uint64(12) {
 		r := rand.New(rand.NewPCG(seed, 77))
-		c := NewCourse(Place{LatDeg: 110*r.Float64() - 55}, cal.Of(2024, 1, 1), 3, 48, []float64{5, 9, 13})
+		c := NewCourse(Place{LatDeg: 110*r.Float64() - 55}, cal.Of(2024, 1, 1), 3, Looks{48, 600}, []float64{5, 9, 13})
 		c.weeks[1].day, c.weeks[2].day = cal.Of(2024, 5, 1), cal.Of(2024, 8, 1)
 		var bodies []Body
 		for range 6 {
@@ -195,7 +195,7 @@ func TestChangesAreExact(t *testing.T) {
 			t.Fatalf("seed %d: number %d is not back", seed, k)
 		}
 	}
-	if err := NewField(NewCourse(seattle, 0, 1, 24, nil), nil, nil, false, 1).Replace(0, Body{}); err != ErrNotKept {
+	if err := NewField(NewCourse(seattle, 0, 1, Looks{24, 600}, nil), nil, nil, false, 1).Replace(0, Body{}); err != ErrNotKept {
 		t.Errorf("a field made without keep: %v", err)
 	}
 }
