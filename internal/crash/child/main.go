@@ -26,6 +26,7 @@ import (
 func main() {
 	clients := flag.Int("clients", 8, "how many append at once")
 	count := flag.Int("count", 0, "appends of each client, 0 = for ever")
+	wait := flag.Bool("wait", false, `after the last append print "idle" and wait to be killed`)
 	marks := flag.Bool("marks", false, `print "req ID" before each append`)
 	backup := flag.Bool("backup", false, "make backups meanwhile")
 	seed := flag.Uint64("seed", 1, "of the mix")
@@ -37,7 +38,7 @@ func main() {
 	var err error
 	switch flag.Arg(0) {
 	case "append":
-		w := writer{marks: *marks, seed: *seed}
+		w := writer{marks: *marks, wait: *wait, seed: *seed}
 		err = w.run(flag.Arg(1), *clients, *count, *backup)
 	case "check":
 		err = check(flag.Args()[1:])
@@ -59,6 +60,7 @@ func say(format string, args ...any) { fmt.Fprint(os.Stdout, fmt.Sprintf(format+
 type writer struct {
 	l     *ledger.Ledger
 	marks bool
+	wait  bool
 	seed  uint64
 }
 
@@ -97,6 +99,10 @@ func (w *writer) run(dir string, clients, count int, backup bool) error {
 		}()
 	}
 	hands.Wait()
+	if w.wait {
+		say("idle")
+		time.Sleep(time.Hour)
+	}
 	return errors.Join(append(errs, l.Close())...)
 }
 
