@@ -175,8 +175,8 @@ func TestMendedFigures(t *testing.T) {
 func TestFoodsAreAllServed(t *testing.T) {
 	b := load(t)
 	foods := b.Foods()
-	if len(foods) != 17 {
-		t.Errorf("%d foods, want 17", len(foods))
+	if len(foods) != 23 {
+		t.Errorf("%d foods, want 23", len(foods))
 	}
 	for _, f := range foods {
 		if len(f.Crops) == 0 {

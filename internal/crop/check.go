@@ -45,6 +45,9 @@ func gaps(c *Crop) []string {
 		need(c.MealKg > 0, "needs meal-kg")
 		need(len(c.Foods) > 0, "needs foods")
 	}
+	if c.BearDays.Known() != (c.Perennial && (c.FirstYears.Known() || c.BearDays.Known())) {
+		out = append(out, "first-years and bear-days are for perennials that bear once a year")
+	}
 	if c.Harvest == Once {
 		needed(c.HoldDays, "hold-days")
 	}

@@ -12,7 +12,8 @@ func foodNames() []string {
 		"salad", "cooking greens", "roots", "beans and peas", "tomatoes",
 		"peppers", "cucumbers", "summer squash", "winter squash", "alliums",
 		"brassica heads", "potatoes", "sweet corn", "herbs", "berries",
-		"eggplant", "melons",
+		"eggplant", "melons", "okra and gourds", "stalks and buds",
+		"starchy roots", "spices", "grain and nuts", "fruit",
 	}
 }
 

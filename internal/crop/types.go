@@ -108,6 +108,19 @@ type Crop struct {
 
 	// Day length wanted for the harvested part (bulbs, tubers); zero = none.
 	FormDayH Figure
+	// ShortDayH is the day length above which a short-day plant makes no flower
+	// or tuber (roselle, chayote, sunchoke); zero = none.
+	ShortDayH Figure
+
+	// Plants that bear once a year, every year.
+	FirstYears Figure // years from planting to the first crop; zero = in its first season
+	BearDays   Figure // reference days from midwinter to the first pick
+	RestH      Figure // hours of winter below 7.2 °C without which it hardly bears; zero = none known
+
+	// SpentDays is the length of bloom when spent flowers are left on.
+	SpentDays Figure
+	// HostM is the height from which the plant can carry a climber sown at its foot.
+	HostM Figure
 
 	// Culture.
 	BeeSet                                 bool   // bees must reach the flowers
@@ -117,6 +130,8 @@ type Crop struct {
 	BatchMax                               int
 	MinutesStart, MinutesWeek, MinutesPick float64 // per batch started; per plant and week; per pick round
 	Winter                                 bool    // stands through a mild winter ready to pick
+	Dormant                                bool    // planted as a resting crown, bare root or offset, from leaf fall to bud break
+	Asked                                  bool    // offered only in gardens that name it: slow, tender, or for few tastes
 	AutumnPlant                            bool    // planted in autumn for the next year (garlic, fava, overwintering onion)
 	Note                                   string
 }

@@ -99,6 +99,8 @@ func wordKeys() []wordKey {
 		}},
 		yes("winter", func(c *Crop) *bool { return &c.Winter }),
 		yes("autumn-plant", func(c *Crop) *bool { return &c.AutumnPlant }),
+		yes("dormant", func(c *Crop) *bool { return &c.Dormant }),
+		yes("asked", func(c *Crop) *bool { return &c.Asked }),
 		text("note", func(c *Crop) *string { return &c.Note }),
 	}
 }

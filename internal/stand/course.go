@@ -29,6 +29,11 @@ type course struct {
 	hold     float32 // reference days a ready plant stands
 	form     float32 // reference days of long days to form a bulb
 	formH    float32
+	shortH   float32 // day length above which a short-day plant forms nothing; 0 = none
+	lasting  bool    // planted once for years, or waits for short days: starting sooner is never idle
+	first    int     // days from the start to the first year's crop
+	bear     float32 // reference days from midwinter to the first pick of the year
+	restH    float32 // hours of winter cold asked
 	bolt     float32 // reference days of inducing days to bolt
 	vern     float32 // days of cold asked
 	vernAt   float32 // development at which cold begins to count
@@ -62,6 +67,7 @@ const (
 	sproutShare   = 0.16 // of the printed days lie between the end of chill and the first shoots (assumption)
 	vernBolt      = 22.0 // reference days from the end of chill to a useless stem (assumption)
 	shortestHold  = 7.0
+	springSlack   = 100 // planted by spring, a crop "in the second year" may come this many days short of a whole one
 )
 
 func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
@@ -94,6 +100,8 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.flower = co.goal - co.lag
 	co.pick = float32(max(c.HarvestDays.Value, shortestHold))
 	co.hold = float32(max(c.HoldDays.Value, shortestHold))
+	co.shortH = float32(c.ShortDayH.Value)
+	co.yearly(c)
 	co.bolting(c)
 	if co.ripe == byForm {
 		share := float32(bulbShare)
@@ -109,6 +117,19 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 		}
 	}
 	return co
+}
+
+// yearly sets when a plant that bears once a year begins, and from when in the
+// year.
+func (co *course) yearly(c *crop.Crop) {
+	co.bear, co.restH = yearDays, float32(c.RestH.Value)
+	if c.BearDays.Known() {
+		co.bear = float32(c.BearDays.Value)
+	}
+	co.lasting = c.Dormant || c.FirstYears.Value > 0 || c.Class == "tuber" && co.shortH > 0
+	if c.FirstYears.Value > 0 {
+		co.first = int(365*c.FirstYears.Value) - springSlack
+	}
 }
 
 // bolting sets how much cold and how many long days send the crop to seed.
@@ -127,11 +148,21 @@ func (co *course) bolting(c *crop.Crop) {
 		if co.way == crop.SetOut {
 			leaves -= c.NurseryWeeks.Value
 		}
-		co.vernAt = float32(max(0, leaves) * leafDays)
+		co.vernAt = float32(max(0, leaves) * leafDays * leafPace(c))
 		return
 	}
 	co.bolt = float32(longDayBolt(c)) * co.goal
 	co.vernAt = 8
+}
+
+// leafPace stretches a leaf's reference days where the book's reference is a
+// winter's: leaves keep to their degree days.
+func leafPace(c *crop.Crop) float64 {
+	const leafRefC = 16
+	if c.RefC >= leafRefC || c.RefC <= c.BaseC.Value {
+		return 1
+	}
+	return (leafRefC - c.BaseC.Value) / (c.RefC - c.BaseC.Value)
 }
 
 // longDayBolt is how much of the way to ready a crop gets in inducing days
@@ -155,7 +186,7 @@ func needsCold(c *crop.Crop) bool { return c.ColdDays.Known() && c.ColdDays.Valu
 
 func ripeBy(c *crop.Crop) ripe {
 	switch {
-	case c.Perennial && c.Harvest == crop.Fruiting:
+	case c.Perennial && (c.Harvest == crop.Fruiting || c.BearDays.Known()):
 		return byYear
 	case c.FormDayH.Value > 0 && c.Class == "bulb":
 		return byForm

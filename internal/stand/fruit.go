@@ -99,46 +99,111 @@ func (p *plant) flow(n int) []float32 {
 	return make([]float32, n)
 }
 
-// fruitYears gives an established perennial's yearly crop: it flowers and
-// ripens a fixed number of reference days after midwinter.
+// fruitYears gives a perennial's yearly crop: it flowers and ripens a fixed
+// number of reference days after midwinter, from the year the book tells on,
+// if it had its winter's rest. Its first crop is half a crop.
 func (p *plant) fruitYears(i int) {
+	co, c := p.co, p.t.Crop
 	south := p.t.air.env.Site.LatDeg < 0
-	var spring, used float32
+	var spring, used, rest float32
+	bare := false // a winter too mild: hardly any crop this year
+	d := p.winterDay(i, south)
+	if d < 0 {
+		d += 365
+	}
+	old := p.old(i - d) // by the last midwinter
 	p.cause = Fine
 	for ; i < len(p.day); i++ {
 		if d := p.step(i); d != lives {
 			p.cause = p.deathCause(d, i)
 			break
 		}
-		if p.midwinter(i, south) {
-			spring, used = 0, 0
+		switch d := p.winterDay(i, south); d {
+		case 0:
+			spring, used, old = 0, 0, p.old(i)
+		case -restHalf:
+			rest = 0
+		case restHalf:
+			bare = co.restH > 0 && rest < restLeast*co.restH && i-p.start > 2*restHalf && i > 2*restHalf
 		}
+		rest += p.restHours(i)
 		spring += p.day[i].dev
-		if p.v < p.co.goal && !p.standing || spring < yearDays || used >= p.co.pick || p.day[i].dev < bearLeast {
+		if co.first == 0 {
+			old = p.standing || p.v >= co.goal
+		}
+		if !old || bare || spring < co.bear || used >= co.pick || p.day[i].dev < bearLeast {
 			continue
 		}
+		share := p.day[i].dev / co.pick
 		used += p.day[i].dev
-		p.add(i, p.scale*p.day[i].dev/p.co.pick)
+		if c.FirstYears.Value > 0 && i-p.start < co.first+365 && co.first > 0 {
+			share *= firstCrop
+		}
+		p.add(i, p.scale*share)
 		if p.first < 0 {
 			p.first = i
 		}
 		p.last = i
 	}
 	p.end = min(i, len(p.day)-1)
-	if p.first < 0 && p.cause == Fine {
+	if p.first >= 0 || p.cause != Fine {
+		return
+	}
+	switch {
+	case bare:
+		p.cause = NoCold
+	case co.first > 0 && len(p.day)-p.start < co.first+365:
+		p.cause = Young
+	default:
 		p.cause = TooSlow
 	}
 }
 
+// old reports whether a perennial will be old enough to bear by midsummer, seen
+// from midwinter, day i.
+func (p *plant) old(i int) bool { return i+halfYear-p.start >= p.co.first }
+
+// restHours is the part of a day at or below restC, in hours, along a sine day.
+func (p *plant) restHours(i int) float32 {
+	if p.co.restH == 0 {
+		return 0
+	}
+	o := p.f*p.t.air.n + i
+	lo, hi := p.t.air.tmin[o], p.t.air.tmax[o]
+	if lo >= restC {
+		return 0
+	}
+	n := 0
+	for _, s := range dayShape {
+		if (lo+hi)/2+(hi-lo)/2*float32(s) <= restC {
+			n++
+		}
+	}
+	return 24 * float32(n) / float32(len(dayShape))
+}
+
 const (
-	yearDays  = 64.0 // reference days from midwinter to the first berries (assumption: June-bearing plants begin about 1 June in a mean maritime year)
+	yearDays  = 50.0 // reference days from midwinter to the first berries where the book has no figure (assumption)
 	bearLeast = 0.3  // reference days a day below which no berry ripens
+	firstCrop = 0.5  // of a full crop in the first year of bearing (common practice)
+	halfYear  = 180
+	restC     = 7.2 // °C, chill hours are counted at or below it
+	restHalf  = 75  // days either side of midwinter in which rest is counted
+	restLeast = 0.6 // of the printed hours below which a year's crop is lost (assumption)
 )
 
-func (p *plant) midwinter(i int, south bool) bool {
-	d := p.date(i).YearDay()
+// winterDay is the days since midwinter, negative before it, within half a
+// year: 1 January in the north, 1 July in the south.
+func (p *plant) winterDay(i int, south bool) int {
+	d := p.date(i).YearDay() - 1
 	if south {
-		return d == 182
+		d -= 181
 	}
-	return d == 1
+	switch {
+	case d > 182:
+		d -= 365
+	case d < -182:
+		d += 365
+	}
+	return d
 }

@@ -67,7 +67,7 @@ func (p *plant) leaf(i int) {
 		if byAge {
 			ready = p.v >= goal && p.u >= 0.5*goal
 		}
-		if !ready {
+		if !ready || p.co.shortH > 0 && p.t.air.dayH[i] > p.co.shortH {
 			continue
 		}
 		if p.hot(i) {
@@ -141,7 +141,8 @@ func (p *plant) bulb(i int) {
 const (
 	formFromH = 0.5
 	formRampH = 1.0
-	leafAt    = 0.2 // of the bulb's time is past when its leaves are counted
+	leavesAt  = 0.37 // of its age has a bulb plant all the leaves it needs
+	leafAt    = 0.2  // of the bulb's time is past when its leaves are counted
 )
 
 // rooting is the share of its yield that a bulb planted for the winter keeps
@@ -168,9 +169,9 @@ const (
 )
 
 // leafShare is what is left of a bulb's yield when days grew long while it had
-// few leaves: all of it from a third of its age on (assumption).
+// few leaves: all of it from leavesAt of its age on (assumption).
 func leafShare(age float32) float32 {
-	return float32(math.Pow(clamp01(float64(age)/0.35), 0.7))
+	return float32(math.Pow(clamp01(float64(age)/leavesAt), 1.1))
 }
 
 // sprout raises sprouting heads that need a winter: after it, a month's
@@ -203,11 +204,15 @@ func (p *plant) sprout(i int) {
 func (p *plant) fruit(i int) {
 	co := p.co
 	end := p.overdue()
-	for ; i < end && p.v < co.flower; i++ {
+	for ; i < end && (p.v < co.flower || co.shortH > 0 && p.t.air.dayH[i] > co.shortH); i++ {
 		if d := p.step(i); d != lives {
 			p.fail(p.deathCause(d, i), i)
 			return
 		}
+	}
+	if co.shortH > 0 && i >= end {
+		p.fail(LongDays, min(i, len(p.day)-1))
+		return
 	}
 	if p.t.Crop.Harvest == "once" {
 		p.fruitOnce(i, end)

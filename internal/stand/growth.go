@@ -81,7 +81,7 @@ func (g *Growth) summarise() {
 }
 
 // causes in the order that breaks ties.
-var causes = [...]Cause{NotUp, ColdSoil, Frosted, Unhardened, Chilled, NoSet, NoBulb, NoCold, Bolted, TooHot, TooSmall, TooSlow}
+var causes = [...]Cause{NotUp, ColdSoil, Frosted, Unhardened, Chilled, NoSet, NoBulb, NoCold, LongDays, Bolted, TooHot, TooSmall, TooSlow, Young}
 
 // window takes the middle four in five of the days, sorting them in place.
 func window(d []cal.Day) cal.Window {

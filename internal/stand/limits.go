@@ -47,6 +47,9 @@ func (t *Table) measure(co *course) {
 	if c.AutumnPlant {
 		co.limit = autumnLimit
 	}
+	if co.ripe == byTime { // late flowers are flowers
+		co.limit = max(co.limit, int(book)+lateBloom)
+	}
 	co.floorKg = floorShare * min(best, float32(c.YieldKg.Value)*t.room)
 	co.winterKg = co.floorKg
 	if c.Winter && c.Harvest == crop.CutAgain {
@@ -55,6 +58,7 @@ func (t *Table) measure(co *course) {
 }
 
 const (
+	lateBloom   = 30  // days a first flower may be late
 	tried       = 4   // futures looked at for the place's best
 	winterFloor = 0.8 // of the usual least yield is enough of leaves that stand the winter (common practice)
 )

@@ -30,6 +30,8 @@ func (t *Table) limitWord(tr *trial) string {
 			return Heat
 		}
 		return NightCold
+	case LongDays:
+		return LateFlower
 	case NoCold:
 		return NoChill
 	case TooSlow:

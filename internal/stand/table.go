@@ -121,8 +121,8 @@ const (
 	boltPerH     = 0.62 // effect of an hour above BoltDayH, rising with its power 1.5, on crops that need no winter (assumption)
 	boltMost     = 1.8
 	boltCool     = 0.05 // of the effect of long days in weather of 15 °C by day; in full from 25 °C (assumption)
-	vernLeastC   = 0.0 // colder hours do not count as chill
-	vernFadeC    = 4.0 // an hour counts fully this far below the printed limit (assumption)
+	vernLeastC   = 0.0  // colder hours do not count as chill
+	vernFadeC    = 4.0  // an hour counts fully this far below the printed limit (assumption)
 	longEnoughH  = 11.5
 	roomPower    = 0.7 // yield falls with root room to this power (assumption)
 	devernAboveC = 20.0

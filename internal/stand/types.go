@@ -63,6 +63,8 @@ const (
 	NoBulb     Cause = "days too short to bulb"
 	ColdSoil   Cause = "soil too cold"
 	NoCold     Cause = "no winter cold to form a bulb"
+	Young      Cause = "first crop comes in a later year"
+	LongDays   Cause = "days too long to flower"
 )
 
 // Outcome is what one start comes to in one future, per plant.

@@ -34,14 +34,15 @@ type Pick struct {
 
 // Limits at the edges of a window, in the gardener's words.
 const (
-	SoilCold  = "soil too cold"
-	NightCold = "night too cold"
-	Heat      = "heat"
-	ShortDay  = "short days"
-	NoChill   = "chill"
-	NotRipe   = "not ripe before frost"
-	Bolts     = "bolts"
-	NoGain    = "waiting costs nothing"
+	SoilCold   = "soil too cold"
+	NightCold  = "night too cold"
+	Heat       = "heat"
+	ShortDay   = "short days"
+	NoChill    = "chill"
+	LateFlower = "flowers too late"
+	NotRipe    = "not ripe before frost"
+	Bolts      = "bolts"
+	NoGain     = "waiting costs nothing"
 )
 
 const (
@@ -129,10 +130,12 @@ func (t *Table) trials(co *course, step int) []trial {
 	}
 	for i := range n {
 		a, b := &all[i], &all[i+ahead]
-		warmSoil := t.Crop.AutumnPlant && a.soil > cloveSoilC // their seed waits for cool ground
-		if warmSoil || t.Crop.AutumnPlant && (co.way == crop.Plant || t.shortening(i*step)) {
-			a.gain = a.soil <= cloveSoilC
-			a.best20 *= boolInt(a.soil >= rootSoilC)
+		warmSoil := (t.Crop.AutumnPlant || t.Crop.Dormant) && a.soil > cloveSoilC // their seed or crown waits for cool ground
+		if warmSoil || co.lasting || t.Crop.AutumnPlant && (co.way == crop.Plant || t.shortening(i*step)) {
+			a.gain = !warmSoil
+			if t.Crop.AutumnPlant {
+				a.best20 *= boolInt(a.soil >= rootSoilC)
+			}
 			a.works = a.ok20 >= need && a.gain
 			a.best = a.works && a.best20 >= bestOf20
 			continue
@@ -175,6 +178,10 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		if i >= 0 && i < a.n {
 			tr.soil += float64(a.soil[f*a.n+i]) / float64(a.k)
 		}
+		if p.cause == Young && p.lasts() {
+			ok, best = ok+1, best+1
+			continue
+		}
 		if !p.ok {
 			counts[causeIndex(p.cause)]++
 			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > t.hotSet() {
@@ -207,6 +214,9 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	tr.warmSoil = warm*2 > counts[causeIndex(NotUp)]
 	return tr
 }
+
+// lasts reports a young perennial that came through its first year.
+func (p *plant) lasts() bool { return p.end-p.start >= 365 || p.end >= len(p.day)-1 }
 
 // hotSet is the fortnight's mean of highest temperatures above which missing
 // fruit is laid to heat.
