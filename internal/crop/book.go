@@ -18,6 +18,8 @@ var bookFiles embed.FS
 type Book struct {
 	Crops  []*Crop  // by ID
 	Tables []*Table // by name
+
+	varieties []variety // with figures of their own, see WithChanges
 }
 
 // Load reads the built-in book. It never panics: if a file had a fault, the
@@ -81,7 +83,7 @@ func (b *Book) Table(name string) (*Table, bool) {
 // With returns a new book in which own crops stand beside the built-in ones
 // and replace those of the same ID. b is not changed.
 func (b *Book) With(own []*Crop) *Book {
-	out := &Book{Tables: slices.Clone(b.Tables)}
+	out := &Book{Tables: slices.Clone(b.Tables), varieties: slices.Clone(b.varieties)}
 	for _, c := range b.Crops {
 		if !slices.ContainsFunc(own, func(o *Crop) bool { return o.ID == c.ID }) {
 			out.Crops = append(out.Crops, c)

@@ -63,7 +63,9 @@ func figKeys() []figKey {
 }
 
 // bases are the kinds of evidence a figure may name.
-func bases() []string { return []string{"published", "memory", "common-practice", "computed"} }
+func bases() []string {
+	return []string{"published", "memory", "common-practice", "computed", MineBasis}
+}
 
 func classes() []string {
 	return []string{"leaf", "head", "root", "bulb", "tuber", "fruit", "legume", "grain", "herb", "flower"}

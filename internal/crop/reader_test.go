@@ -57,7 +57,7 @@ func TestReadWholeCrop(t *testing.T) {
 		t.Fatalf("%d crops, faults %v", len(crops), faults)
 	}
 	c := crops[0]
-	if want := (Figure{4, 2, 6, "RECALL", "memory", "a note"}); c.BaseC != want {
+	if want := (Figure{Value: 4, Low: 2, High: 6, Source: "RECALL", Basis: "memory", Note: "a note"}); c.BaseC != want {
 		t.Errorf("base %+v, want %+v", c.BaseC, want)
 	}
 	if c.GermOwn || c.GermTable != "lettuce" || len(c.Germ) != 9 {

@@ -9,8 +9,11 @@ type ID string
 type Figure struct {
 	Value, Low, High float64
 	Source           string // key of docs/sources.md; several joined by " + "
-	Basis            string // "published", "memory", "common-practice", "computed"
+	Basis            string // "published", "memory", "common-practice", "computed", "own"
 	Note             string // what was mended and why; "" = as published
+	// Book is what the book says where a gardener's own figure stands (Mine); nil
+	// otherwise, or where the book has no such figure.
+	Book *Figure
 }
 
 // Known reports whether a figure was given at all. An unknown figure is

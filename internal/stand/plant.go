@@ -56,6 +56,13 @@ const (
 
 // run follows one start. kg and sum are added to.
 func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []float32) plant {
+	p := t.seed(co, f, start, standing, sum, kg)
+	p.begin()
+	return p
+}
+
+// seed is a start on its first day, before anything has happened.
+func (t *Table) seed(co *course, f, start int, standing bool, sum *tally, kg []float32) plant {
 	a := t.air
 	p := plant{t: t, co: co, f: f, day: t.rates[f*a.n : (f+1)*a.n], start: start,
 		plan: a.at(a.env.Start), standing: standing, up: -1, first: -1, last: -1, end: -1, coming: -1,
@@ -64,19 +71,26 @@ func (t *Table) run(co *course, f, start int, standing bool, sum *tally, kg []fl
 	p.shy = t.shy
 	p.soft = max(t.frost[0], t.frost[1])
 	p.bolts = !t.Crop.Perennial && !needsCold(t.Crop) && (vernalises(t.Crop) || co.ripe != byForm && t.Crop.BoltDayH.Value > 0)
-	if start >= a.n || (start < 0 && !standing) {
-		return p.fail(TooSlow, max(0, min(start, a.n-1)))
+	return p
+}
+
+// begin takes the start through its life.
+func (p *plant) begin() {
+	n := len(p.day)
+	if p.start >= n || p.start < 0 && !p.standing {
+		p.fail(TooSlow, max(0, min(p.start, n-1)))
+		return
 	}
-	i := start
-	if start < 0 {
+	i := p.start
+	if i < 0 {
 		p.enterGrown()
 		i = 0
 	} else if c := p.settle(&i); c != Fine {
-		return p.fail(c, i)
+		p.fail(c, i)
+		return
 	}
 	p.up = i
 	p.grow(i)
-	return p
 }
 
 // enterGrown takes over a planting older than the weather at hand as if its
