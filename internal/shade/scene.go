@@ -4,7 +4,8 @@
 // Method: plain ray casting. A ray from the point towards the sun, or towards
 // each part of the sky, is multiplied by the share every body on its way lets
 // through. Nothing is cut short or cached between points, so that this code
-// can be read, and can stand as the measure for any faster engine.
+// can be read, and can stand as the measure for the faster [Field], which does
+// every cell of flat surfaces at once, week by week, in whole numbers.
 //
 // Beam and diffuse light: the monthly rule of [Erbs1982] for mean skies and
 // its daily rule for clear ones; the course of a day after [CollaresRabl1979]
@@ -20,8 +21,8 @@
 // Range and accuracy: see docs/shade.md. Any latitude.
 //
 // Left out: light thrown back by walls and ground, the bright ring round the
-// sun, sloping roofs and hills beyond a [Horizon], and leaves coming out day
-// by day (crowns change at the turn of a month).
+// sun, hills beyond a [Horizon], and leaves coming out little by little (crowns
+// change at the turn of a month, or on two days of the year).
 package shade
 
 import (
