@@ -8,6 +8,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
 	"bedweek/internal/water"
 )
 
@@ -16,6 +17,7 @@ type DryAsk struct {
 	FromHour int         // now, 0 to 23
 	NextH    float64     // hours until somebody can water again
 	AwayDays int         // days nobody comes, 0 = not asked
+	AllowedL float64     // litres that may be given in all, 0 = no limit
 	Looks    []SpaceSeen // what was found at spaces before now, in any order; see WaterSeen
 }
 
@@ -44,6 +46,12 @@ type Dryness struct {
 	Weather  string
 	Taken    []string // in words, what was taken for granted
 	Away     int
+	NextH    float64   // hours until somebody can water again
+	Next     string    // the same as a moment: "tomorrow morning"
+	Nights   []Stretch // dark hours of the days drawn, by the sun
+	Rains    []RainDay // days with a fair chance of rain that helps
+	Ration   *Ration   // nil = no limit asked
+	Going    *Going    // nil = no absence asked
 }
 
 // DryRow is one space.
@@ -61,6 +69,15 @@ type DryRow struct {
 	Look        string // the one look worth taking
 	Learned     string // what looks have taught, "" = none yet
 	Caution     string
+	ByNextOf20  int
+	Checked     string  // "last checked by hand 6 days ago", "" = never
+	DrawnFrom   int     // looks and waterings it rests on
+	LitresADay  string  // what it drinks, in words
+	Hours       string  // hours until dry, "27 (20 to 41)"
+	FullDays    float64 // days a full one lasts at today's thirst, to half spent
+	rank        int
+	shaded      int // of twenty: survives the absence in half shade; -1 = cannot be moved
+	wetKg       float64
 }
 
 // Dry reckons the water of every space on the date of the inputs. The place
@@ -76,8 +93,8 @@ func Dry(in *Inputs, p *Place, ask DryAsk) (*Dryness, error) {
 func (r *Result) Dry(ask DryAsk) (*Dryness, error) { return dry(r.in, r.Place, ask, r.model.stays) }
 
 func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
-	if ask.FromHour < 0 || ask.FromHour > 23 || ask.AwayDays < 0 || ask.AwayDays > MostAway || !(ask.NextH >= 0) {
-		return nil, errors.New("reckon: water: the hour, the next visit or the days away are out of range")
+	if ask.FromHour < 0 || ask.FromHour > 23 || ask.AwayDays < 0 || ask.AwayDays > MostAway || !(ask.NextH >= 0) || !(ask.AllowedL >= 0) || math.IsInf(ask.AllowedL, 0) {
+		return nil, errors.New("reckon: water: the hour, the next visit, the litres or the days away are out of range")
 	}
 	book, err := water.LoadBook()
 	if err != nil {
@@ -105,6 +122,12 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 		belief := water.Learn(s, water.Unseen(s.Way), sky.past, looks.at(sp.ID, sky.past.Start))
 		row.Answer = water.Dry(s, belief, sky.ahead, water.Ask{FromHour: ask.FromHour, NextH: ask.NextH, AwayDays: ask.AwayDays, Seed: in.Seed})
 		row.say(in, s, ask, len(p.Set.Futures))
+		row.more(in, s, looks[string(sp.ID)], len(p.Set.Futures))
+		row.rank = rankOf(in, stays, i)
+		row.shaded, row.wetKg = -1, 0
+		if ask.AwayDays > 0 && !row.Empty {
+			row.inShade(sp, s, belief, sky.ahead, ask, in.Seed)
+		}
 		rows[i] = row
 	})
 	for _, r := range rows {
@@ -123,7 +146,20 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 		return x.Space < y.Space
 	})
 	d.Taken = takenForGranted(in, d.Rows)
+	d.picture(in, p, ask)
+	d.Ration = ration(d.Rows, ask.AllowedL)
+	if ask.AwayDays > 0 {
+		d.Going = going(in, d.Rows, ask.AwayDays, len(p.Set.Futures))
+	}
 	return d, nil
+}
+
+// DryNow is Dry with the ledger as it stands now, for the moment between a
+// note and the next plan.
+func (r *Result) DryNow(state *ledger.State, ask DryAsk) (*Dryness, error) {
+	in := *r.in
+	in.State = state
+	return dry(&in, r.Place, ask, r.model.stays)
 }
 
 // airs is the air of one kind of place: behind walls or in the open.
@@ -167,13 +203,13 @@ func newSkies(in *Inputs, p *Place, days int) (*skies, error) {
 // looks holds what was seen, by space.
 type looks map[string][]SpaceSeen
 
-// looksBySpace joins the looks asked about with the last ones the ledger keeps
-// of whole spaces, and puts them in order.
+// looksBySpace puts the looks asked about in order; without any, those the
+// ledger keeps of whole spaces.
 func looksBySpace(in *Inputs, asked []SpaceSeen) looks {
 	all := append([]SpaceSeen(nil), asked...)
-	if in.State != nil {
-		for _, l := range in.State.SpaceLooks {
-			all = append(all, SpaceSeen{Space: l.Space, On: l.On, Hour: lookHour, What: water.Look(l.Looks)})
+	if in.State != nil && len(asked) == 0 {
+		for _, l := range in.State.Wet {
+			all = append(all, seen(l))
 		}
 	}
 	out := looks{}

@@ -1,36 +1,28 @@
 package reckon
 
 import (
-	"encoding/json"
-
 	"bedweek/internal/ledger"
 	"bedweek/internal/water"
 )
 
-// WaterSeen returns what the ledger's looks say of the water of whole spaces:
-// "watered", "damp at a knuckle", "dry" or "wilting". Looks taken back, and
-// other words, are left out. The ledger keeps the day and not the hour: a look
-// counts at 8 in the morning.
+// WaterSeen returns what the ledger says of the water of whole spaces: waterings,
+// and looks "damp at a knuckle", "dry" or "wilting". Entries taken back, and
+// other words, are left out. Where only the day is kept, a look counts at 8 in
+// the morning.
 func WaterSeen(events []ledger.Event) []SpaceSeen {
-	voided := map[string]bool{}
-	for _, e := range events {
-		var v ledger.Void
-		if e.Kind == ledger.Voided && json.Unmarshal(e.Body, &v) == nil {
-			voided[v.Event] = true
-		}
-	}
 	var out []SpaceSeen
-	for _, e := range events {
-		var l ledger.Look
-		if e.Kind != ledger.Looked || voided[e.ID] || json.Unmarshal(e.Body, &l) != nil || l.Space == "" {
-			continue
-		}
-		switch w := water.Look(l.Looks); w {
-		case water.Watered, water.Damp, water.DryLook, water.Wilting:
-			out = append(out, SpaceSeen{Space: l.Space, On: e.Happened, Hour: lookHour, What: w})
-		}
+	for _, l := range ledger.Replay(events).Wet {
+		out = append(out, seen(l))
 	}
 	return out
+}
+
+func seen(l ledger.WetLook) SpaceSeen {
+	hour := l.Hour
+	if hour == 0 {
+		hour = lookHour
+	}
+	return SpaceSeen{Space: l.Space, On: l.On, Hour: float64(hour), What: water.Look(l.Looks), Litres: l.Litres}
 }
 
 // lookHour is the hour a look is taken to be at when only its day is known.

@@ -179,6 +179,10 @@ func takenForGranted(in *Inputs, rows []DryRow) []string {
 	ways := map[water.Way]bool{}
 	unseen := false
 	for _, r := range rows {
+		if sp, ok := in.Garden.Space(garden.SpaceID(r.Space)); ok && (sp.Watering.EmitterLH.LH > 0 || sp.Watering.Tank.L > 0) {
+			unseen = unseen || !r.Empty && r.Answer.Looks == 0
+			continue // measured
+		}
 		ways[r.Way] = ways[r.Way] || !r.Empty
 		unseen = unseen || !r.Empty && r.Answer.Looks == 0
 	}

@@ -15,13 +15,15 @@ type Inputs struct {
 	Book    *crop.Book
 	Record  *weather.Record
 	Normals *weather.Normals
-	Date    cal.Day
-	Weeks   int    // of the plan, 8 to 78
-	Futures int    // 20 unless a test asks for fewer
-	Seed    uint64 // of the futures, the worlds and the search
-	Work    int    // of the search, as season.Limits counts it; more is better and slower
-	Workers int    // processors used; the answer does not depend on it
-	Demo    bool   // an invented scenario: every page says so
+	// Forecast of the coming days; nil = none, and everything still answers.
+	Forecast *weather.Forecast
+	Date     cal.Day
+	Weeks    int    // of the plan, 8 to 78
+	Futures  int    // 20 unless a test asks for fewer
+	Seed     uint64 // of the futures, the worlds and the search
+	Work     int    // of the search, as season.Limits counts it; more is better and slower
+	Workers  int    // processors used; the answer does not depend on it
+	Demo     bool   // an invented scenario: every page says so
 	// State is the replayed ledger; nil = only what the garden file says.
 	State *ledger.State
 	// Progress hears what is being done, in words; may be nil.

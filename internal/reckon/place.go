@@ -111,8 +111,8 @@ func NewPlace(in *Inputs) (*Place, error) {
 	site := in.site()
 	start := in.Date.Monday()
 	n := in.Futures
-	p := &Place{Set: weather.Make(in.Record, in.Normals, site, start, weather.Ask{
-		Past: pastDays, Days: (in.Weeks + afterWeeks + growWeeks) * 7, N: n, Seed: in.Seed,
+	p := &Place{Set: weather.Make(ownRecord(in), in.Normals, site, start, weather.Ask{
+		Past: pastDays, Days: (in.Weeks + afterWeeks + growWeeks) * 7, N: n, Seed: in.Seed, Forecast: in.Forecast,
 	})}
 	if len(p.Set.Futures) == 0 {
 		return nil, errors.New(p.Set.Words)
@@ -141,25 +141,16 @@ func NewPlace(in *Inputs) (*Place, error) {
 	return p, nil
 }
 
-// env says what plants meet in a space. The warmth and thirst figures are
-// common practice, no source; later work learns them from the gardener.
+// env says what plants meet in a space: warmth of the medium from its size and
+// colour (warm.go), cold from the gardener's own readings (readings.go). The
+// thirst figures are common practice, no source.
 func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand.Env {
 	e := &stand.Env{
 		Site: in.site(), Start: in.Date.Monday(), Weeks: in.Weeks + afterWeeks, Futures: fs,
 		Light: l.Share, SunH: l.SunH,
 		DepthM: sp.Depth.M, VolumeL: sp.VolumeL(), AreaM2: sp.AreaM2(), Net: 1,
 	}
-	switch sp.Kind {
-	case garden.Bag, garden.PocketBag, garden.Railing, garden.Hanging, garden.Tier:
-		e.WarmC = 2
-	case garden.Reservoir, garden.ElevatedBed:
-		e.WarmC = 1.5
-	case garden.RaisedBed:
-		e.WarmC = 1
-	}
-	if sp.Dark {
-		e.WarmC++
-	}
+	e.WarmC, e.NightC = mediumWarmC(sp), nightC(in, sp)
 	switch sp.Water {
 	case "rain":
 		e.Thirst = 0.6
@@ -167,13 +158,6 @@ func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand
 		e.Thirst = 0.2
 	case "drip":
 		e.Thirst = 0.1
-	}
-	switch sp.Kind {
-	case garden.Railing, garden.Hanging:
-		e.NightC = -1
-	}
-	if in.Garden.Place.Sheltered {
-		e.NightC += 0.5
 	}
 	for _, c := range sp.Covers {
 		switch c.Kind {

@@ -38,6 +38,7 @@ type Answer struct {
 	HoldsL   float64   // what it holds for plants when full, middle of its range
 	Survives Window    // days of the absence asked; Never = alive at its end
 	DaysOut  []float64 // by future
+	OutDry   Window    // hours from that soak until dry; all 0 when no absence was asked
 	Rate     float64   // learned, 1 = as reckoned
 	Looks    int
 }
@@ -92,10 +93,13 @@ func Dry(s *Space, b Belief, sky *Sky, ask Ask) Answer {
 // away runs the absence: soaked on leaving, nobody after.
 func (s *Space) away(a *Answer, b Belief, sky *Sky, ask Ask) {
 	top := float64(min(ask.AwayDays, sky.Days-1))
+	var dry []float64
 	for k, d := range s.draws(b.Full(), len(sky.days), ask.Seed) {
 		r := s.run(s.newStore(d), d, sky, k, ask.FromHour)
 		a.DaysOut = append(a.DaysOut, min(top, r.lost/24))
+		dry = append(dry, r.dry)
 	}
+	a.OutDry = window(dry, a.Horizon)
 	a.Survives = window(a.DaysOut, top)
 }
 

@@ -14,6 +14,8 @@ type Ask struct {
 	Days int    // from the plan date on
 	N    int    // futures
 	Seed uint64 // of all chance
+	// Forecast of the coming days, which futures then follow; nil = none.
+	Forecast *Forecast
 }
 
 // Set is futures and where they come from.
@@ -39,6 +41,16 @@ const (
 //
 // Future k is the same whatever N is. Futures come in mirrored pairs.
 func Make(rec *Record, norm *Normals, site Site, from cal.Day, ask Ask) Set {
+	set := possible(rec, norm, site, from, ask)
+	if ask.Forecast != nil && len(set.Futures) > 0 {
+		set.Futures = Follow(set.Futures, ask.Forecast, site, from)
+		set.Words += " " + ask.Forecast.Words()
+	}
+	return set
+}
+
+// possible is Make without a forecast.
+func possible(rec *Record, norm *Normals, site Site, from cal.Day, ask Ask) Set {
 	if (rec == nil) == (norm == nil) {
 		panic("weather: Make needs a record or normals, not both")
 	}
