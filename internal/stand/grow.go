@@ -57,6 +57,7 @@ func (p *plant) hot(i int) bool {
 func (p *plant) leaf(i int) {
 	goal, byAge := p.co.goal, p.co.ripe == byTime
 	small := p.co.small * goal
+	tender := p.t.Crop.Class == "tuber" && p.t.Crop.Warm && !p.t.Crop.Winter
 	hot := 0
 	for end := p.overdue(); i < end; i++ {
 		if d := p.step(i); d != lives {
@@ -64,6 +65,13 @@ func (p *plant) leaf(i int) {
 			return
 		}
 		ready := (p.u >= goal || p.day[i].pace < slowing && p.u >= small) && p.day[i].pace >= standstill
+		if tender && !ready && p.tooChill(i) { // lifted as it is, or not worth lifting
+			if p.u < small {
+				p.fail(Chilled, i)
+				return
+			}
+			ready = true
+		}
 		if byAge {
 			ready = p.v >= goal && p.u >= 0.5*goal
 		}

@@ -120,6 +120,24 @@ func TestBestWithinWorks(t *testing.T) {
 	}
 }
 
+// TestAllYear: where every day is alike, what grows there is sown all year, and
+// no edge is told.
+func TestAllYear(t *testing.T) {
+	e := openBed(0)
+	e.Start = monday(testStart)
+	e.Futures = sineFutures(12, testDays, e.Start, 0, 17, 0, 9)
+	a := NewAir(e)
+	for _, id := range []crop.ID{"lettuce-leaf", "carrot", "chard"} {
+		w := a.Windows(fromBook(t, id), 7)[0]
+		if !w.AllYear || len(w.Works) != 1 || w.Works[0].LimitFrom != "" || w.Works[0].LimitTo != "" {
+			t.Errorf("%s at the equator at 17 °C: %+v, want all year without edges", id, w.Works)
+		}
+	}
+	if w := NewAir(seattle(t, 20)).Windows(fromBook(t, "lettuce-leaf"), 7)[0]; w.AllYear {
+		t.Error("lettuce is sown outdoors all year in Seattle")
+	}
+}
+
 func TestTidy(t *testing.T) {
 	bits := func(s string) []bool {
 		b := make([]bool, len(s))
