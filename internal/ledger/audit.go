@@ -96,6 +96,10 @@ func auditRecord(ctx context.Context, r *Report, dir string, steps []migration) 
 		words, err := k.run(ctx)
 		r.add(k.name, words, err)
 	}
+	if named := photosNamed(x.events); len(named) > 0 {
+		_, err := provePhotos(PhotoFolder(dir), named)
+		r.add("pictures", fmt.Sprintf("%d pictures are as they were kept.", len(named)), err)
+	}
 }
 
 func auditBackups(r *Report, dir string) {

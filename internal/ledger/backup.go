@@ -29,6 +29,10 @@ type Proof struct {
 	Layout    int       `json:"layout"`
 	Program   string    `json:"program"`
 
+	Photos     int   `json:"photos,omitempty"` // pictures the entries name, each beside the copy in photos/
+	PhotoBytes int64 `json:"photo_bytes,omitempty"`
+	Epoch      int   `json:"epoch,omitempty"` // restores the record has been through
+
 	Path string `json:"-"` // of the copy
 }
 
@@ -94,7 +98,10 @@ func (l *Ledger) backup(ctx context.Context, db sqlRunner, folder string, steps 
 	if err := syncFile(temp); err != nil {
 		return Proof{}, err
 	}
-	p, err = prove(ctx, temp, steps, least)
+	if err := l.takePhotos(ctx, temp, folder); err != nil {
+		return Proof{}, err
+	}
+	p, err = prove(ctx, temp, steps, least, PhotoFolder(folder))
 	if err != nil {
 		return Proof{}, fmt.Errorf("checking the copy: %w", err)
 	}
@@ -102,6 +109,19 @@ func (l *Ledger) backup(ctx context.Context, db sqlRunner, folder string, steps 
 	p.File = fmt.Sprintf("%s-%09d.db", p.Made.Format("20060102T150405.000Z"), p.Entries)
 	p.Path = filepath.Join(folder, p.File)
 	return p, finish(temp, folder, p)
+}
+
+// takePhotos brings the pictures that a fresh copy names beside it. Pictures
+// never change, so each is copied once for all backups of a folder.
+func (l *Ledger) takePhotos(ctx context.Context, copied, folder string) error {
+	events, err := eventsOf(copied)
+	if err != nil {
+		return fmt.Errorf("checking the copy: %w", err)
+	}
+	if _, err := copyPhotos(ctx, PhotoFolder(l.dir), PhotoFolder(folder), photosNamed(events)); err != nil {
+		return fmt.Errorf("copying the pictures: %w", err)
+	}
+	return nil
 }
 
 // finish writes the manifest and gives both files their names. The manifest
@@ -152,7 +172,8 @@ func (l *Ledger) room(folder string) error {
 			size += st.Size()
 		}
 	}
-	need := uint64(roomFactor * float64(size))
+	more := max(0, folderSize(PhotoFolder(l.dir))-folderSize(PhotoFolder(folder)))
+	need := uint64(roomFactor*float64(size)) + uint64(more)
 	if have, known := l.free(folder); known && have < need {
 		return fmt.Errorf("%w: a backup needs %d MB and %d MB are free. Nothing was begun", ErrNoSpace, need>>20+1, have>>20)
 	}
@@ -160,7 +181,7 @@ func (l *Ledger) room(folder string) error {
 }
 
 // prove opens a copy by itself, goes through all of it, and counts.
-func prove(ctx context.Context, path string, steps []migration, least mark) (Proof, error) {
+func prove(ctx context.Context, path string, steps []migration, least mark, photos string) (Proof, error) {
 	db, err := openReaders(path, "mode=ro", "immutable=1")
 	if err != nil {
 		return Proof{}, damage(err)
@@ -181,8 +202,14 @@ func prove(ctx context.Context, path string, steps []migration, least mark) (Pro
 	if x.head.seq < least.seq || least.seq > 0 && !bytes.Equal(x.events[least.seq-1].Chain, least.chain) {
 		return Proof{}, fmt.Errorf("%w: the copy does not hold entry %d as it was kept", ErrDamaged, least.seq)
 	}
+	named := photosNamed(x.events)
+	photoBytes, err := provePhotos(photos, named)
+	if err != nil {
+		return Proof{}, err
+	}
 	sum, size, err := fileDigest(path)
 	return Proof{
+		Photos: len(named), PhotoBytes: photoBytes, Epoch: epochOf(x.events),
 		Path: path, File: filepath.Base(path), Bytes: size, SHA256: sum, Entries: x.head.seq,
 		Plantings: len(x.work.plantings), Chain: hex.EncodeToString(x.head.chain), Layout: x.version,
 	}, err
@@ -201,7 +228,7 @@ func VerifyBackup(path string) (Proof, error) {
 	if _, err := peek(path, len(steps)); err != nil {
 		return Proof{}, fmt.Errorf("checking the backup: %w", err)
 	}
-	got, err := prove(context.Background(), path, steps, mark{})
+	got, err := prove(context.Background(), path, steps, mark{}, PhotoFolder(filepath.Dir(path)))
 	if err != nil {
 		return Proof{}, fmt.Errorf("checking the backup %s: %w", filepath.Base(path), err)
 	}

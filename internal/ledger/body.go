@@ -49,6 +49,10 @@ func newBody(k Kind, version int) any {
 		return &Watering{}
 	case Measured:
 		return &Reading{}
+	case Pictured:
+		return &Photo{}
+	case Restored:
+		return &Restoration{}
 	}
 	return nil
 }
@@ -62,7 +66,7 @@ func layoutOf(body any) int {
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering or Reading. It reads every layout ever written.
+// Void, Dismissal, Watering, Reading, Photo or Restoration. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {

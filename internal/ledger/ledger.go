@@ -20,7 +20,8 @@ type Options struct {
 	Program string           // name and version, kept with the layout and in backups
 	Rebuild bool             // make the table of plantings again instead of refusing a wrong one
 
-	files fs.FS // migrations; nil = those shipped
+	files fs.FS                   // migrations; nil = those shipped
+	cut   func(step string) error // ends a restore before a step, for tests
 }
 
 // Ledger is an open record. Its methods may be called from many goroutines.
@@ -77,6 +78,9 @@ func Open(dir string, o Options) (*Ledger, error) {
 		return nil, err
 	}
 	if err := checkSQLite(); err != nil {
+		return nil, err
+	}
+	if err := resumeRestore(dir, o.Program); err != nil {
 		return nil, err
 	}
 	present, err := found(dir, steps)

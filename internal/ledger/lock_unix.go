@@ -33,3 +33,8 @@ func syncFolder(dir string) error {
 	defer f.Close()
 	return f.Sync()
 }
+
+// fullDisk reports whether the system had no room, or a limit was reached.
+func fullDisk(err error) bool {
+	return errors.Is(err, syscall.ENOSPC) || errors.Is(err, syscall.EDQUOT) || errors.Is(err, syscall.EFBIG)
+}

@@ -28,3 +28,9 @@ func openLocked(path string) (*os.File, error) {
 
 // syncFolder does nothing: Windows keeps names with the file.
 func syncFolder(string) error { return nil }
+
+// fullDisk reports whether the system had no room.
+func fullDisk(err error) bool {
+	const handleDiskFull, diskFull = syscall.Errno(39), syscall.Errno(112)
+	return errors.Is(err, diskFull) || errors.Is(err, handleDiskFull) || errors.Is(err, syscall.ENOSPC)
+}

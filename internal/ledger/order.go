@@ -36,6 +36,8 @@ func (s step) causes() []string {
 		add(b.Planting)
 	case LookAt:
 		add(b.Planting)
+	case Photo:
+		add(b.Planting)
 	}
 	return ids
 }

@@ -55,6 +55,9 @@ type replayer struct {
 	questions   questions
 	wet         []WetLook
 	readings    []ReadingNote
+	pictures    []PictureNote
+	epoch       int    // highest told of; taking the entry back changes nothing
+	epochBy     string // the entry that told it
 
 	steps   []step          // all that have come, to replay from when something reaches back
 	here    map[string]bool // ids that have come
@@ -83,6 +86,9 @@ func (r *replayer) arrive(s step) {
 	r.steps = append(r.steps, s)
 	r.here[s.ID] = true
 	delete(r.awaited, s.ID)
+	if b, ok := s.body.(Restoration); ok && b.Epoch > r.epoch {
+		r.epoch, r.epochBy = b.Epoch, s.ID
+	}
 	for _, id := range s.causes() {
 		if !r.here[id] {
 			r.awaited[id] = true
@@ -136,6 +142,9 @@ func (r *replayer) apply(s step) {
 		r.readings = append(r.readings, ReadingNote{Event: s.ID, On: s.Happened, Reading: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
+	case Photo:
+		r.pictures = append(r.pictures, PictureNote{Event: s.ID, On: s.Happened, Photo: b})
+	case Restoration:
 	case Void:
 	default:
 		r.differ("An entry of %s is of a kind this program cannot read (%q, layout %d).", s.Happened.Long(), s.Kind, s.Version)
@@ -311,6 +320,10 @@ func (r *replayer) state() State {
 	s.Differences = append(s.Differences, r.differences...)
 	s.Wet = append(s.Wet, r.wet...)
 	s.Readings = append(s.Readings, r.readings...)
+	s.Pictures = append(s.Pictures, r.pictures...)
+	if r.epoch > 0 {
+		s.Epoch = epochMark(r.epoch, r.epochBy)
+	}
 	s.Disputes = r.questions.disputes()
 	return s
 }

@@ -77,6 +77,10 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		f.watering(b)
 	case Reading:
 		f.reading(b, fields)
+	case Photo:
+		f.photo(b)
+	case Restoration:
+		f.restoration(b)
 	case Void:
 		f.text("why", b.Why, noteLimit)
 		if !IsID(b.Event) {

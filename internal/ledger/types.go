@@ -113,6 +113,9 @@ type State struct {
 
 	Wet      []WetLook     `json:",omitempty"` // waterings, and looks at whole spaces with their hour, in replay order
 	Readings []ReadingNote `json:",omitempty"` // own thermometer and gauge, in replay order
+
+	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
+	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
 }
 
 // SpaceLook is how a whole space looked, as last said.
