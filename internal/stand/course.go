@@ -92,7 +92,7 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.goal = max(co.goal, 10)
 	co.size = newSizeCurve(steep, touch)
 	co.small = co.size.age(smallestShare)
-	if days.Value >= slowDays {
+	if days.Value >= slowDays && co.ripe != byWinter {
 		co.small = co.size.age(slowSmallest)
 	}
 	co.cover, co.height = co.size.power(coverPower, leastShare), co.size.power(heightPower, 0)

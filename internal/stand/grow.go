@@ -149,7 +149,7 @@ func (p *plant) bulb(i int) {
 const (
 	formFromH = 0.5
 	formRampH = 1.0
-	leavesAt  = 0.37 // of its age has a bulb plant all the leaves it needs
+	leavesAt  = 0.34 // of its age has a bulb plant all the leaves it needs
 	leafAt    = 0.2  // of the bulb's time is past when its leaves are counted
 )
 
