@@ -21,6 +21,8 @@ type Day struct {
 	Plan    PlanSays
 	WeekOf  []cal.Day // Monday of each plan week, the common time axis
 	Crops   []Choice  // for forms: crops of the book, by name
+	Dry     *Dryness  // who runs dry first; nil = not reckoned
+	Sky     *SkyPart  // frost, heat and the years; nil = not reckoned
 }
 
 // Answer is the five-part answer every decision gives.
