@@ -12,7 +12,10 @@
 // eaten in each, less the costs. Weeks count from 0. Given the same problem,
 // seed and work, the plan is the same with any number of workers.
 //
-// Left out: a bound on how much better another plan could be; choices that
+// Bound proves how much any plan could be worth at most, and CheckBound checks
+// that proof without a solver.
+//
+// Left out: choices that
 // differ by future; the litres of a drought week; who can reach what; cover
 // against bee-set crops; and how plants stand within a space.
 // docs/season.md has the method in full.

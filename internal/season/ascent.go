@@ -1,0 +1,259 @@
+package season
+
+import (
+	"context"
+	"math"
+)
+
+// ascent looks for the prices that prove most: it lowers the bound by steps
+// against its slope, each price in its own measure and with some memory of the
+// steps before (a subgradient method with averaged directions). It stores no
+// matrix: a step prices each option anew from its own rows.
+type ascent struct {
+	e       *expected
+	m       *market
+	cellAt  []int     // first cell of each food in the list of prices
+	limit   []float64 // by price: room in the row, or in the cell
+	ask     []bool    // by price: the row asks for at least (a must)
+	most    []float64 // by price: never worth setting higher
+	typical []float64 // by price: the size it usually has, 0 = it stays as it is
+	likely  []int     // by option: number of plants last time
+	use     []float64 // by price: used at the prices
+	work    int
+}
+
+func newAscent(e *expected) *ascent {
+	a := &ascent{e: e, m: newMarket(e), likely: make([]int, len(e.opts))}
+	a.limit = append(a.limit, e.limit...)
+	n := len(e.limit)
+	for k := range e.cells {
+		a.cellAt = append(a.cellAt, n)
+		n += len(e.cells[k])
+		for _, c := range e.cells[k] {
+			a.limit = append(a.limit, c.most)
+		}
+	}
+	a.ask, a.most, a.typical, a.use = make([]bool, n), make([]float64, n), make([]float64, n), make([]float64, n)
+	for r := range n {
+		a.most[r] = math.MaxFloat64
+		switch {
+		case r >= e.rows.musts && r < e.rows.end:
+			a.ask[r], a.typical[r] = true, 0.3
+		case r >= e.rows.minutes && r < e.rows.groups:
+			a.most[r], a.typical[r] = e.p.OverCost, e.p.OverCost
+		case a.limit[r] <= 2*tolerance: // no room, so nothing that needs it is left
+		case r < e.rows.shelf:
+			a.typical[r] = 0.3 / a.limit[r]
+		case r < e.rows.minutes:
+			a.typical[r] = 0.02
+		case r < e.rows.groups:
+			a.typical[r] = 0.3
+		}
+	}
+	for k := range e.cells {
+		for at, c := range e.cells[k] {
+			r := a.cellAt[k] + at
+			a.most[r] = c.worth
+			if c.most > 0 {
+				a.typical[r] = c.worth
+			}
+		}
+	}
+	return a
+}
+
+// value is the bound at prices x, with what is used at them in a.use.
+func (a *ascent) value(x []float64) float64 {
+	e, m := a.e, a.m
+	m.open(x, a.cellAt)
+	clear(a.use)
+	sum := 0.0
+	for r, y := range x {
+		if a.ask[r] {
+			sum -= y * a.limit[r]
+		} else {
+			sum += y * a.limit[r]
+		}
+	}
+	eaten := func(at int32, y float64) { a.use[at] += y }
+	a.work += len(e.opts)
+	for i := range e.stays {
+		at, worth := bestPull(&e.stays[i], a.curve(&e.stays[i]))
+		sum += worth
+		a.takeStay(&e.stays[i], at, eaten)
+	}
+	for i := range e.opts {
+		o := &e.opts[i]
+		n, worth := m.batch(o, a.likely[i])
+		if n == 0 {
+			continue
+		}
+		a.likely[i] = n
+		sum += worth
+		a.takeOption(o, float64(n))
+		if len(o.meals) > 0 {
+			m.eat(o.food, o.lo, o.meals, float64(n), eaten)
+		}
+	}
+	return sum
+}
+
+// takeOption adds what so many plants of o use.
+func (a *ascent) takeOption(o *column, n float64) {
+	e := a.e
+	for k, f := range o.foot {
+		w := o.week + k
+		f *= n
+		a.use[e.room(o.space, area, w)] += f
+		if o.flat {
+			a.use[e.room(o.space, volume, w)] += n * o.litres
+		} else {
+			a.use[e.room(o.space, volume, w)] += f * o.litres
+		}
+		if k >= o.tallFrom {
+			a.use[e.room(o.space, tall, w)] += f
+		}
+		if o.support > 0 {
+			a.use[e.room(o.space, support, w)] += n * o.support
+		}
+	}
+	if o.places > 0 {
+		for i := o.shelfLo; i < o.shelfHi; i++ {
+			a.use[e.rows.shelf+i] += n * o.places
+		}
+	}
+	for k, t := range o.minutes {
+		if r := e.rows.minutes + o.week + k; r < e.rows.groups {
+			a.use[r] += n * t
+		}
+	}
+	if r := e.rows.minutes + o.week; r < e.rows.groups {
+		a.use[r] += o.batchMinutes
+	}
+	if o.group >= 0 {
+		a.use[o.group] += n
+	}
+	for _, r := range o.musts {
+		a.use[r] += n
+	}
+}
+
+// curve is what each pull week of s is worth at the prices, from the first.
+func (a *ascent) curve(s *stand) []float64 {
+	e, x := a.e, a.m.x
+	out := make([]float64, 0, s.last-s.first+1)
+	cost := 0.0
+	for w := -1; w <= s.last; w++ {
+		if w >= 0 {
+			for k := range kinds {
+				if t := s.take[k][w]; t > 0 {
+					cost += t * x[e.room(s.space, k, w)]
+				}
+			}
+			if r := e.rows.minutes + w; r < e.rows.groups {
+				cost += s.minutes[w] * x[r]
+			}
+		}
+		if w < s.first {
+			continue
+		}
+		worth := -cost
+		if w == s.last {
+			worth += s.tail
+			for _, r := range s.musts {
+				worth += x[r] * float64(s.plants)
+			}
+		} else {
+			worth -= s.pullCost
+		}
+		if s.food >= 0 && w >= 0 {
+			worth += a.m.eat(s.food, 0, s.meals[:w+1], 1, nil)
+		}
+		out = append(out, worth)
+	}
+	return out
+}
+
+// bestPull is the pull week that is worth most.
+func bestPull(s *stand, curve []float64) (at int, worth float64) {
+	worth = math.Inf(-1)
+	for k, x := range curve {
+		if x > worth {
+			at, worth = s.first+k, x
+		}
+	}
+	return at, worth
+}
+
+// takeStay adds what s uses when it is pulled in week at.
+func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
+	e := a.e
+	for w := 0; w <= at; w++ {
+		for k := range kinds {
+			a.use[e.room(s.space, k, w)] += s.take[k][w]
+		}
+		if r := e.rows.minutes + w; r < e.rows.groups {
+			a.use[r] += s.minutes[w]
+		}
+	}
+	if at == s.last {
+		for _, r := range s.musts {
+			a.use[r] += float64(s.plants)
+		}
+	}
+	if s.food >= 0 && at >= 0 {
+		a.m.eat(s.food, 0, s.meals[:at+1], 1, eaten)
+	}
+}
+
+// Steps of the ascent. Each price moves by about a share of what is typical
+// for its kind, a larger share at first than at the end.
+const (
+	firstStep = 0.1
+	warmStep  = 0.03
+	lastStep  = 0.001
+	keepWay   = 0.9  // of the direction of the steps before
+	keepSize  = 0.99 // of the mean square slope seen before
+	keepMean  = 0.98 // of the running mean of the prices
+	tryMean   = 25   // steps between looks at the running mean
+)
+
+// climb makes so many steps from x and returns the best prices seen: along the
+// way, and of their running mean.
+func (a *ascent) climb(ctx context.Context, x []float64, steps int, step float64, tell func(best float64)) []float64 {
+	best, top := math.Inf(1), append([]float64(nil), x...)
+	see := func(now float64, at []float64) {
+		if now < best {
+			best = now
+			copy(top, at)
+		}
+	}
+	way, size, mean := make([]float64, len(x)), make([]float64, len(x)), append([]float64(nil), x...)
+	wayLeft, sizeLeft := 1.0, 1.0
+	shrink := math.Pow(lastStep/step, 1/float64(max(steps, 1)))
+	for n := 1; n <= steps && ctx.Err() == nil; n++ {
+		see(a.value(x), x)
+		wayLeft *= keepWay
+		sizeLeft *= keepSize
+		for r := range x {
+			if a.typical[r] == 0 {
+				continue
+			}
+			slope := (a.limit[r] - a.use[r]) * a.typical[r]
+			if a.ask[r] {
+				slope = -slope
+			}
+			way[r] = keepWay*way[r] + (1-keepWay)*slope
+			size[r] = keepSize*size[r] + (1-keepSize)*slope*slope
+			move := way[r] / (1 - wayLeft) / (math.Sqrt(size[r]/(1-sizeLeft)) + 1e-9)
+			x[r] = min(max(x[r]-step*a.typical[r]*move, 0), a.most[r])
+			mean[r] += (1 - keepMean) * (x[r] - mean[r])
+		}
+		step *= shrink
+		if n%tryMean == 0 || n == steps {
+			see(a.value(mean), mean)
+			tell(best)
+		}
+	}
+	return top
+}

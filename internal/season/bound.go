@@ -1,0 +1,84 @@
+package season
+
+import (
+	"context"
+	"math"
+)
+
+// DefaultBoundWork is the work of a Bound that is given none: about two
+// seconds of one processor, whatever the size of the problem.
+const DefaultBoundWork = 6_000_000
+
+// BoundLimits steer Bound. The zero value is lawful.
+type BoundLimits struct {
+	Work     int                 // options priced; 0 = DefaultBoundWork
+	Warm     *Certificate        // prices to start from, of the same spaces and foods; nil = none
+	Progress func(bound float64) // called now and then; nil = not
+}
+
+// leastSteps is the least number of steps worth making.
+const leastSteps = 200
+
+// Bound proves how much a season can be worth at most: no plan that meets all
+// limits has a value above it by Evaluate, on the futures, or by Expect, on the
+// mean harvest. The certificate's Bound is what CheckBound finds; the prices
+// are the best seen. Nil for a problem that Check refuses. The result depends
+// on the work and not on the machine; a cancelled context gives the best so
+// far.
+func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
+	if len(Check(p)) > 0 {
+		return nil
+	}
+	if lim.Work <= 0 {
+		lim.Work = DefaultBoundWork
+	}
+	a := newAscent(newExpected(p))
+	x, step := make([]float64, len(a.limit)), float64(firstStep)
+	for r := a.e.rows.end; r < len(x); r++ {
+		x[r] = 0.3 * a.most[r] // of the worth of a meal: nearer than nothing
+	}
+	if a.warm(lim.Warm, x) {
+		step = warmStep
+	}
+	tell := func(best float64) {
+		if lim.Progress != nil {
+			lim.Progress(best)
+		}
+	}
+	steps := max(lim.Work/max(len(p.Options), 1), leastSteps)
+	c := a.certificate(a.climb(ctx, x, steps, step, tell))
+	c.Work = a.work
+	c.Bound = CheckBound(p, c)
+	if lim.Warm != nil {
+		if warm := a.moved(lim.Warm); warm != nil && CheckBound(p, warm) < c.Bound {
+			warm.Work = c.Work
+			c = warm
+		}
+	}
+	return c
+}
+
+// moved is an earlier certificate written for this problem; nil when it does
+// not fit.
+func (a *ascent) moved(c *Certificate) *Certificate {
+	x := make([]float64, len(a.limit))
+	if !a.warm(c, x) {
+		return nil
+	}
+	for r := range x {
+		x[r] = min(max(x[r], 0), a.most[r])
+	}
+	out := a.certificate(x)
+	out.Bound = CheckBound(a.e.p, out)
+	return out
+}
+
+// Gap is how much better than a plan any other could be, as a share of what
+// the plan is worth above doing nothing: (bound-value)/(value-nothing). It is
+// not known (ok false) when the plan is worth no more than doing nothing.
+func Gap(bound, value, nothing float64) (gap float64, ok bool) {
+	if !(value > nothing) || math.IsInf(bound, 0) || math.IsNaN(bound) {
+		return 0, false
+	}
+	return math.Max(0, (bound-value)/(value-nothing)), true
+}

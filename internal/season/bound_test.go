@@ -1,0 +1,183 @@
+package season
+
+import (
+	"context"
+	"math"
+	"math/rand/v2"
+	"reflect"
+	"testing"
+)
+
+// everyPlan calls see with every plan of a tiny problem that breaks no limit.
+func everyPlan(p *Problem, see func(plan *Plan, v *Verdict)) {
+	plan := Plan{Pull: naturalEnds(p)}
+	var options func(i int)
+	options = func(i int) {
+		if i == len(p.Options) {
+			if v := Evaluate(p, &plan); len(v.Faults) == 0 {
+				see(&plan, &v)
+			}
+			return
+		}
+		options(i + 1)
+		for n := max(p.Options[i].Min, 1); n <= p.Options[i].Max; n++ {
+			plan.Plantings = append(plan.Plantings, Planting{i, n})
+			options(i + 1)
+			plan.Plantings = plan.Plantings[:len(plan.Plantings)-1]
+		}
+	}
+	var pulls func(i int)
+	pulls = func(i int) {
+		if i == len(p.Stays) {
+			options(0)
+			return
+		}
+		for w := firstPull(p, &p.Stays[i]); w <= lastWeek(p, &p.Stays[i]); w++ {
+			plan.Pull[i] = w
+			pulls(i + 1)
+		}
+	}
+	pulls(0)
+}
+
+// randomPrices fills a certificate with prices of all sizes, many of them 0.
+func randomPrices(p *Problem, seed uint64) *Certificate {
+	r := rand.New(rand.NewPCG(seed, 11))
+	c := newCertificate(p)
+	fill := func(row []float64, size float64) {
+		for i := range row {
+			row[i] = size * math.Max(0, r.Float64()-0.5)
+		}
+	}
+	for i := range c.Room {
+		for k, size := range []float64{2, 0.01, 1, 1} {
+			fill(c.Room[i][k], size)
+		}
+	}
+	for k := range c.Cells {
+		for w := range c.Cells[k] {
+			fill(c.Cells[k][w][:], 3)
+		}
+	}
+	fill(c.Shelf, 0.3)
+	fill(c.Minutes, 0.2) // some above the cost of a minute over
+	fill(c.Musts, 2)
+	for name := range p.Totals {
+		c.Totals[name] = r.Float64()
+	}
+	return c
+}
+
+// TestBoundIsAboveEveryPlan: on tiny gardens no plan at all is worth more than
+// the bound, by the evaluator on the futures or by the expected-yield model,
+// whatever the prices; and the evaluator is never above the model (Jensen).
+func TestBoundIsAboveEveryPlan(t *testing.T) {
+	done, tight := 0, 0
+	var above, worth float64
+	for seed := uint64(0); done < 150; seed++ {
+		p := tiny(seed)
+		if plans(p, 1500) > 1500 {
+			continue
+		}
+		if seed%3 == 0 { // one batch, so that families return to it
+			for i := range p.Spaces {
+				p.Spaces[i].Batch = 0
+			}
+		}
+		if seed%5 == 0 { // all planted must share a place with one that stands
+			p.Locks = []Planting{{0, p.Options[0].Min}}
+		}
+		done++
+		found := Bound(context.Background(), p, BoundLimits{Work: 1})
+		bounds := []float64{found.Bound, CheckBound(p, newCertificate(p)), CheckBound(p, randomPrices(p, seed)), CheckBound(p, randomPrices(p, seed+1<<20))}
+		best := math.Inf(-1)
+		everyPlan(p, func(plan *Plan, v *Verdict) {
+			model := v.Value - v.Parts.Food + meanEaten(p, v)
+			if v.Value > model+1e-9 {
+				t.Fatalf("seed %d: evaluator %.9f above the expected-yield model %.9f", seed, v.Value, model)
+			}
+			best = max(best, model)
+			for k, b := range bounds {
+				if model > b+1e-9 {
+					t.Fatalf("seed %d: %v with pulls %v is worth %.9f, bound %d is %.9f", seed, plan.Plantings, plan.Pull, model, k, b)
+				}
+			}
+		})
+		if !math.IsInf(best, -1) {
+			above += found.Bound - best
+			worth += best
+			if found.Bound < best+0.02*math.Abs(best)+1e-3 {
+				tight++
+			}
+		}
+	}
+	t.Logf("%d gardens, the bound %.3f above plans worth %.3f in all; within 2 %% of the best in %d", done, above, worth, tight)
+	if tight < done/10 {
+		t.Errorf("the bound is near the best plan in %d of %d gardens: too loose to test anything", tight, done)
+	}
+}
+
+// TestCheckerAgreesWithAscent: two codes that share nothing but the problem
+// find the same bound at the same prices.
+func TestCheckerAgreesWithAscent(t *testing.T) {
+	for seed := range uint64(60) {
+		p := tiny(seed)
+		agree(t, p, 20)
+	}
+	agree(t, plausible(5, 4, 8, 40, 4), 100)
+}
+
+func agree(t *testing.T, p *Problem, steps int) {
+	t.Helper()
+	a := newAscent(newExpected(p))
+	x := a.climb(context.Background(), make([]float64, len(a.limit)), steps, firstStep, func(float64) {})
+	own, checked := a.value(x), CheckBound(p, a.certificate(x))
+	if math.Abs(own-checked) > 1e-6*(1+math.Abs(own)) {
+		t.Errorf("the ascent says %.9f, the checker %.9f", own, checked)
+	}
+}
+
+func TestBoundOnInventedGardens(t *testing.T) {
+	p := plausible(5, 4, 8, 40, 4)
+	plan := Search(context.Background(), p, Limits{Work: 400_000})
+	value := Expect(p, &plan)
+	c := Bound(context.Background(), p, BoundLimits{Work: 1_000_000})
+	gap, ok := Gap(c.Bound, value, Expect(p, &Plan{Pull: naturalEnds(p)}))
+	t.Logf("%d options: plan %.2f (%.2f over the futures), bound %.2f, gap %.1f %%", len(p.Options), value, plan.Value, c.Bound, 100*gap)
+	if c.Bound < value || !ok || gap > 0.5 {
+		t.Errorf("plan %.6f, bound %.6f, gap %.3f", value, c.Bound, gap)
+	}
+	if again := Bound(context.Background(), p, BoundLimits{Work: 1_000_000}); !reflect.DeepEqual(c, again) {
+		t.Errorf("the same work gave another certificate: %.9f and %.9f", c.Bound, again.Bound)
+	}
+	rough := Bound(context.Background(), p, BoundLimits{Work: 1})
+	warm := Bound(context.Background(), p, BoundLimits{Work: 1, Warm: c})
+	if warm.Bound > c.Bound+1e-9 || rough.Bound < c.Bound {
+		t.Errorf("from old prices %.6f, from none %.6f, long work %.6f", warm.Bound, rough.Bound, c.Bound)
+	}
+	// A week later most prices still hold.
+	q := *p
+	q.Start += 7
+	later := Bound(context.Background(), &q, BoundLimits{Work: 1, Warm: c})
+	if math.IsNaN(later.Bound) || later.Bound < c.Bound-1e-6-0.2*math.Abs(c.Bound) {
+		t.Errorf("moved by a week: %.6f", later.Bound)
+	}
+}
+
+func TestGap(t *testing.T) {
+	for _, c := range []struct {
+		bound, value, nothing, want float64
+		ok                          bool
+	}{{110, 100, 50, 0.2, true}, {100, 100, 50, 0, true}, {110, 50, 50, 0, false}, {110, 40, 50, 0, false}, {math.Inf(1), 2, 1, 0, false}, {99.9999999, 100, 50, 0, true}} {
+		if got, ok := Gap(c.bound, c.value, c.nothing); math.Abs(got-c.want) > 1e-12 || ok != c.ok {
+			t.Errorf("%v: %v %v", c, got, ok)
+		}
+	}
+	if c := Bound(context.Background(), &Problem{Weeks: -1}, BoundLimits{}); c != nil {
+		t.Errorf("an unlawful problem has a bound: %v", c.Bound)
+	}
+	empty := Bound(context.Background(), &Problem{}, BoundLimits{})
+	if empty == nil || math.Abs(empty.Bound) > 1e-6 {
+		t.Errorf("an empty problem: %v, want a bound of 0", empty)
+	}
+}

@@ -1,0 +1,330 @@
+package season
+
+import (
+	"math"
+	"slices"
+	"sort"
+)
+
+// CheckBound says how much any valid plan of p can be worth at the prices of
+// c, by Evaluate or by Expect. It has no solver, shares no code with the
+// search for prices, and reads p alone. Prices below 0 (or absent) count as 0.
+//
+// Why it holds. Take any valid plan. Adding price × (limit - use) for every
+// limit adds nothing negative, since prices are not negative and limits are
+// kept; a minute over the wish costs OverCost, which is at least its price.
+// What is left falls apart by batch: a batch pays for what it uses, and eats
+// from each cell (food, week, step of worth) at its worth less its price, at
+// most as much as the cell holds, since all eat no more than that together.
+// Each batch is worth no more than its best number of plants. An early return
+// is charged only where nothing the plan decides can avoid it; costs that need
+// two choices to arise are left out, being costs. The mean harvest eaten with
+// foresight is worth at least the mean of the futures by the eating rule.
+func CheckBound(p *Problem, c *Certificate) float64 {
+	k := check{p: p, c: c}
+	k.stand()
+	locked := map[int]int{}
+	for _, l := range p.Locks {
+		locked[l.Option] = l.Plants
+	}
+	sum := k.limits()
+	for i := range p.Options {
+		sum += k.option(&p.Options[i], locked[i])
+	}
+	for i := range p.Stays {
+		sum += k.stay(&p.Stays[i])
+	}
+	return sum + 1e-7*(1+math.Abs(sum)) // room for rounding
+}
+
+type check struct {
+	p    *Problem
+	c    *Certificate
+	all  [][][4]float64 // [space][week]: taken by all that stands, if nothing is pulled
+	sure [][][4]float64 // the same of what cannot be pulled by then
+}
+
+func at(row []float64, i int) float64 {
+	if i < 0 || i >= len(row) || !(row[i] > 0) {
+		return 0
+	}
+	return row[i]
+}
+
+func (k *check) minute(w int) float64 {
+	if w < 0 || w >= len(k.p.Minutes) || w >= k.p.Weeks {
+		return 0
+	}
+	return math.Min(at(k.c.Minutes, w), k.p.OverCost)
+}
+
+func (k *check) cell(food, w, step int) (most, pays float64) {
+	f := &k.p.Foods[food]
+	want := at(f.Want, w)
+	most = [3]float64{want / 2, want / 2, want}[step]
+	pays = [3]float64{f.Worth, (f.Worth + f.Extra) / 2, f.Extra}[step] * math.Pow(1+k.p.Discount, -float64(w))
+	return most, pays - at(k.c.Cells[food][w][:], step)
+}
+
+// limits sums price × limit. Limits have the evaluator's tolerance.
+func (k *check) limits() float64 {
+	p, c, sum := k.p, k.c, 0.0
+	for w := range p.Weeks {
+		for i := range p.Spaces {
+			s := &p.Spaces[i]
+			for j, limit := range [4]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
+				sum += (limit + tolerance) * at(c.Room[i][j], w)
+			}
+		}
+		sum += at(p.Minutes, w) * k.minute(w)
+		for food := range p.Foods {
+			for step := range 3 {
+				most, _ := k.cell(food, w, step)
+				sum += most * at(c.Cells[food][w][:], step)
+			}
+		}
+	}
+	for i := range p.Weeks - p.ShelfStart {
+		sum += (at(p.Shelf, i) + tolerance) * at(c.Shelf, i)
+	}
+	names := make([]string, 0, len(p.Totals))
+	for name := range p.Totals {
+		names = append(names, name)
+	}
+	sort.Strings(names)
+	for _, name := range names {
+		sum += float64(p.Totals[name]) * math.Max(0, c.Totals[name])
+	}
+	for i, m := range p.Musts {
+		sum -= float64(m.Plants) * at(c.Musts, i)
+	}
+	return sum
+}
+
+// option is the most a batch of o can be worth, or none of it; locked plants
+// are in every plan.
+func (k *check) option(o *Option, locked int) float64 {
+	p, room := k.p, k.c.Room[o.Space]
+	batch, plant := o.Fixed+o.BatchMinutes*k.minute(o.Week), o.Cost+o.Risk-o.Bonus-o.Tail
+	if k.returns(o) {
+		plant += o.RotationCost
+	}
+	for w := o.Week; w <= o.End; w++ {
+		foot := held(o.Footprint, w-o.Week)
+		plant += foot*at(room[0], w) + o.VolumeL*rootShare(o.Footprint, w-o.Week, o.End-o.Week+1)*at(room[1], w) + o.SupportM*at(room[3], w)
+		if o.TallFrom >= 0 && w >= o.TallFrom {
+			plant += foot * at(room[2], w)
+		}
+	}
+	for w := max(o.ShelfFrom, p.ShelfStart); w < o.Week && o.ShelfFrom != -1<<30; w++ {
+		plant += o.ShelfPlaces * at(k.c.Shelf, w-p.ShelfStart)
+	}
+	for i, t := range o.Minutes {
+		plant += t * k.minute(o.Week+i)
+	}
+	if _, ok := p.Totals[o.MaxTotal]; ok && o.MaxTotal != "" {
+		plant += math.Max(0, k.c.Totals[o.MaxTotal])
+	}
+	for i, m := range p.Musts {
+		if m.Crop == o.Crop && (m.Space == -1 || m.Space == o.Space) {
+			plant -= at(k.c.Musts, i)
+		}
+	}
+	meals := k.meals(o.Food, o.Meals, o.MealsFrom)
+	if locked > 0 {
+		return k.eat(o.Food, meals, float64(locked)) - batch - float64(locked)*plant
+	}
+	best, last := 0.0, math.Inf(-1)
+	for n := max(o.Min, 1); n <= k.most(o); n++ {
+		worth := k.eat(o.Food, meals, float64(n)) - batch - float64(n)*plant
+		if worth < last {
+			break // each further plant is worth less than the one before
+		}
+		best, last = math.Max(best, worth), worth
+	}
+	return best
+}
+
+// returns says whether o comes too soon after its family whatever else is
+// planned: by the medium's history, or after a planting whenever it is pulled.
+func (k *check) returns(o *Option) bool {
+	b := k.p.Spaces[o.Space].Batch
+	if b < 0 || o.Family < 0 {
+		return false
+	}
+	soon := func(left int) bool { return left < o.Week && o.Week-left-1 < o.Interval }
+	last, ok := k.p.Batches[b].Last[o.Family]
+	sure := ok && soon(last)
+	for i := range k.p.Stays {
+		s := &k.p.Stays[i]
+		if s.Family == o.Family && k.p.Spaces[s.Space].Batch == b {
+			end := min(s.End, k.p.Weeks-1)
+			sure = sure || soon(min(max(s.MustKeepTo, -1), end)) && soon(end)
+		}
+	}
+	return sure
+}
+
+// most is how many plants of o there is room for beside what cannot be pulled.
+func (k *check) most(o *Option) int {
+	s, most := &k.p.Spaces[o.Space], float64(o.Max)
+	if total, ok := k.p.Totals[o.MaxTotal]; ok && o.MaxTotal != "" {
+		most = math.Min(most, float64(total))
+	}
+	for w := max(o.ShelfFrom, k.p.ShelfStart); w < o.Week && o.ShelfFrom != -1<<30 && o.ShelfPlaces > 0; w++ {
+		most = math.Min(most, (at(k.p.Shelf, w-k.p.ShelfStart)+tolerance)/o.ShelfPlaces)
+	}
+	for w := o.Week; w <= o.End; w++ {
+		foot := held(o.Footprint, w-o.Week)
+		use := [4]float64{foot, o.VolumeL * rootShare(o.Footprint, w-o.Week, o.End-o.Week+1), 0, o.SupportM}
+		if o.TallFrom >= 0 && w >= o.TallFrom {
+			use[2] = foot
+		}
+		for j, limit := range [4]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
+			if use[j] > 0 {
+				most = math.Min(most, math.Max(limit+tolerance-k.sure[o.Space][w][j], tolerance)/use[j])
+			}
+		}
+	}
+	return int(most + 1e-9)
+}
+
+// takes is what s takes of its space in week w.
+func takes(s *Stay, w, weeks int) [4]float64 {
+	foot := held(s.Footprint, w)
+	use := [4]float64{foot, s.VolumeL * rootShare(s.Footprint, w, min(s.End+1, weeks)), 0, s.SupportM}
+	if s.Tall {
+		use[2] = foot
+	}
+	return use
+}
+
+// stand sums what stands already.
+func (k *check) stand() {
+	k.all, k.sure = make([][][4]float64, len(k.p.Spaces)), make([][][4]float64, len(k.p.Spaces))
+	for i := range k.all {
+		k.all[i], k.sure[i] = make([][4]float64, k.p.Weeks), make([][4]float64, k.p.Weeks)
+	}
+	for i := range k.p.Stays {
+		s := &k.p.Stays[i]
+		for w := 0; w <= min(s.End, k.p.Weeks-1); w++ {
+			for j, x := range takes(s, w, k.p.Weeks) {
+				k.all[s.Space][w][j] += x
+				if w <= s.MustKeepTo {
+					k.sure[s.Space][w][j] += x
+				}
+			}
+		}
+	}
+}
+
+// stay is the most a planting in the ground can be worth, over its pull weeks.
+// What stands breaks no limit by itself. So where all that stands is more than
+// the limit, each takes only its share of the limit: what is left for new
+// plants is then never less than it may be.
+func (k *check) stay(s *Stay) float64 {
+	p, space := k.p, &k.p.Spaces[s.Space]
+	limit := [4]float64{space.AreaM2, space.VolumeL, space.TallM2, space.SupportM}
+	meals := k.meals(s.Food, s.Meals, 0)
+	best, cost, last := math.Inf(-1), 0.0, min(s.End, p.Weeks-1)
+	for w := -1; w <= last; w++ {
+		if w >= 0 {
+			for j, x := range takes(s, w, p.Weeks) {
+				if all := k.all[s.Space][w][j]; all > limit[j] {
+					x *= limit[j] / all
+				}
+				cost += x * at(k.c.Room[s.Space][j], w)
+			}
+			cost += at(s.Minutes, w) * k.minute(w)
+		}
+		if w < min(s.MustKeepTo, last) {
+			continue
+		}
+		worth := -s.PullCost
+		if w == last {
+			worth = s.Tail
+			for i, m := range p.Musts {
+				if m.Crop == s.Crop && (m.Space == -1 || m.Space == s.Space) {
+					worth += float64(s.Plants) * at(k.c.Musts, i)
+				}
+			}
+		}
+		if meals != nil {
+			worth += k.eat(s.Food, append(slices.Clone(meals[:w+1]), make([]float64, p.Weeks-w-1)...), 1)
+		}
+		best = math.Max(best, worth-cost)
+	}
+	return best
+}
+
+// meals is the mean harvest by week of the plan; nil = none eaten.
+func (k *check) meals(food int, futures [][]float32, from int) []float64 {
+	if food < 0 || k.p.Futures == 0 {
+		return nil
+	}
+	out := make([]float64, k.p.Weeks)
+	for _, row := range futures[:min(len(futures), k.p.Futures)] {
+		for i, x := range row {
+			if w := from + i; w >= 0 && w < k.p.Weeks {
+				out[w] += float64(x) / float64(k.p.Futures)
+			}
+		}
+	}
+	return out
+}
+
+// eat is the most a harvest can be worth in the cells of its food, each filled
+// once at most: cells of falling worth, each as full as those before allow
+// (weeks a to b can eat only what was picked from a-shelf to b).
+func (k *check) eat(food int, picked []float64, times float64) float64 {
+	if picked == nil {
+		return 0
+	}
+	from, to := 0, len(picked)
+	for from < to && picked[from] == 0 {
+		from++
+	}
+	for to > from && picked[to-1] == 0 {
+		to--
+	}
+	to = min(to+k.p.Foods[food].Shelf, len(picked))
+	type place struct {
+		week       int
+		most, pays float64
+	}
+	var places []place
+	for w := from; w < to; w++ {
+		for step := range 3 {
+			if most, pays := k.cell(food, w, step); pays > 0 && most > 0 {
+				places = append(places, place{w, most, pays})
+			}
+		}
+	}
+	sort.SliceStable(places, func(a, b int) bool { return places[a].pays > places[b].pays })
+	eaten, worth := make([]float64, len(picked)), 0.0
+	for _, c := range places {
+		// The least of: picked in a-shelf..b less eaten in a..b, over a <= week <= b.
+		before, left := math.Inf(1), 0.0
+		for a, sum := c.week, 0.0; a >= from; a-- { // a's part: picked a-shelf..week less eaten a..week
+			if a == c.week {
+				for i := max(from, a-k.p.Foods[food].Shelf); i <= a; i++ {
+					sum += times * picked[i]
+				}
+			} else if i := a - k.p.Foods[food].Shelf; i >= from {
+				sum += times * picked[i]
+			}
+			sum -= eaten[a]
+			before = math.Min(before, sum)
+		}
+		least := 0.0
+		for b := c.week + 1; b < to; b++ {
+			left += times*picked[b] - eaten[b]
+			least = math.Min(least, left)
+		}
+		if x := math.Min(before+least, c.most); x > 0 {
+			eaten[c.week] += x
+			worth += x * c.pays
+		}
+	}
+	return worth
+}
