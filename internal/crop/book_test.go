@@ -27,16 +27,26 @@ func mustCrop(t testing.TB, id ID) *Crop {
 	return c
 }
 
-// The crops a garden of both seasons cannot do without.
-var wanted = strings.Fields(`tomato tomato-bush tomato-cherry pepper-sweet pepper-hot
-	eggplant tomatillo potato cucumber summer-squash winter-squash pumpkin melon
-	snap-bean-bush snap-bean-pole runner-bean pea-shelling pea-edible-pod fava-bean
-	broccoli sprouting-broccoli brussels-sprouts cabbage cauliflower kale collards
-	kohlrabi radish turnip arugula mustard-greens pak-choi mizuna onion-bulb
-	onion-overwintering onion-bunching leek garlic chives carrot parsnip celery
-	parsley cilantro dill beet chard spinach lettuce-leaf lettuce-head endive
-	corn-salad miners-lettuce sweet-corn strawberry basil thyme calendula borage
-	sweet-alyssum nasturtium phacelia sunflower`)
+// Every edible plant and flower of our list, and the types that decide.
+var wanted = strings.Fields(`ageratum amaranth-leaf anise-hyssop artichoke arugula asparagus basil beet bitter-melon
+	black-eyed-susan blackberry blueberry-shb borage broccoli broccoli-raab brussels-sprouts
+	buckwheat cabbage calendula california-poppy carrot cauliflower celeriac celery celosia
+	chamomile chard chayote chervil chicory chives choy-sum cilantro collards coneflower
+	corn-salad cornflower cosmos cowpea crimson-clover cucumber daikon dill dragon-fruit
+	dry-corn edamame eggplant endive fava-bean fennel-florence fig gai-lan garden-cress garlic
+	garlic-chives ginger gomphrena ground-cherry kale kohlrabi kumquat lavender leek lemon
+	lemon-balm lemongrass lettuce-head lettuce-leaf lettuce-romaine lima-bean lime luffa
+	malabar-spinach mandarin marigold-african marigold-french marjoram mealycup-sage melon
+	milkweed-narrowleaf miners-lettuce mint mizuna mustard-greens napa-cabbage nasturtium
+	nz-spinach okra onion-bulb onion-bunching orange oregano pak-choi parsley parsnip
+	passionfruit pea-edible-pod pea-shelling peanut pepper-hot pepper-sweet perilla phacelia
+	potato pumpkin purslane radish raspberry rhubarb roselle rosemary runner-bean rutabaga sage
+	salsify shallot snap-bean-bush snap-bean-pole snapdragon sorrel spinach sprouting-broccoli
+	statice strawberry summer-squash sunchoke sunflower sweet-alyssum sweet-corn sweet-pea
+	sweet-potato taro tarragon tatsoi thyme tithonia tomatillo tomato turmeric turnip viola
+	water-spinach watercress watermelon winter-squash yardlong-bean yarrow zinnia tomato-bush
+	tomato-cherry onion-overwintering onion-short-day onion-intermediate cauliflower-winter
+	cabbage-winter cabbage-spring strawberry-day-neutral sweet-corn-early potato-early`)
 
 func TestBookHoldsTheWantedCrops(t *testing.T) {
 	b := load(t)
@@ -44,6 +54,9 @@ func TestBookHoldsTheWantedCrops(t *testing.T) {
 		if _, ok := b.Crop(ID(id)); !ok {
 			t.Errorf("no crop %q in the book", id)
 		}
+	}
+	if len(b.Crops) != len(wanted) {
+		t.Errorf("%d crops in the book, %d wanted", len(b.Crops), len(wanted))
 	}
 	if !slices.IsSortedFunc(b.Crops, func(x, y *Crop) int { return strings.Compare(string(x.ID), string(y.ID)) }) {
 		t.Error("crops are not in order of ID")

@@ -58,6 +58,7 @@ func (p *plant) leaf(i int) {
 	goal, byAge := p.co.goal, p.co.ripe == byTime
 	small := p.co.small * goal
 	tender := p.t.Crop.Class == "tuber" && p.t.Crop.Warm && !p.t.Crop.Winter
+	diesBack := p.t.Crop.Perennial && !p.t.Crop.Winter // nothing to cut once growth has stopped
 	hot := 0
 	for end := p.overdue(); i < end; i++ {
 		if d := p.step(i); d != lives {
@@ -65,6 +66,9 @@ func (p *plant) leaf(i int) {
 			return
 		}
 		ready := (p.u >= goal || p.day[i].pace < slowing && p.u >= small) && p.day[i].pace >= standstill
+		if diesBack {
+			ready = p.u >= goal && p.day[i].pace >= slowing
+		}
 		if tender && !ready && p.tooChill(i) { // lifted as it is, or not worth lifting
 			if p.u < small {
 				p.fail(Chilled, i)

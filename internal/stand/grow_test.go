@@ -136,6 +136,39 @@ func TestLateGarlic(t *testing.T) {
 	}
 }
 
+// TestColdAtASize: cold sends to seed only what has grown large enough, and
+// heads of small plants button (common practice; sizes from the book).
+func TestColdAtASize(t *testing.T) {
+	e := seattle(t, 20)
+	for _, tt := range []struct {
+		crop  crop.ID
+		way   crop.Way
+		m, d  int
+		least int // failed by bolting, of 20
+		most  int
+		from  string
+	}{
+		{"broccoli", crop.SetOut, 2, 25, 10, 20, "small heads on plants set into the cold"},
+		{"broccoli", crop.SetOut, 5, 1, 0, 3, "no cold left to count"},
+		{"cabbage-spring", crop.SetOut, 9, 3, 2, 12, "some plants grow too large by winter and bolt"},
+		{"cabbage-spring", crop.SetOut, 10, 20, 0, 1, "small plants pass the winter"},
+		{"celery", crop.SetOut, 6, 1, 0, 3, "no cold left to count"},
+		{"onion-bulb", crop.Plant, 4, 1, 0, 2, "sets of spring are too small while it is cold"},
+		{"carrot", crop.Sow, 5, 1, 0, 2, "a summer's carrot sees no cold"},
+	} {
+		c := fromBook(t, tt.crop)
+		n := 0
+		for _, o := range NewTable(c, e, nil).Grow(tt.way, on(e, timeMonth(tt.m), tt.d)).Outcomes {
+			if o.Cause == Bolted && !o.OK {
+				n++
+			}
+		}
+		if n < tt.least || n > tt.most {
+			t.Errorf("%s, %s on %d/%d: %d of 20 bolt, want %d to %d (%s)", tt.crop, tt.way, tt.d, tt.m, n, tt.least, tt.most, tt.from)
+		}
+	}
+}
+
 func TestWinterPicks(t *testing.T) {
 	e := seattle(t, 20)
 	for _, tt := range []struct {

@@ -130,7 +130,7 @@ func (t *Table) trials(co *course, step int) []trial {
 	}
 	for i := range n {
 		a, b := &all[i], &all[i+ahead]
-		warmSoil := (t.Crop.AutumnPlant || t.Crop.Dormant) && a.soil > cloveSoilC // their seed or crown waits for cool ground
+		warmSoil := (t.Crop.AutumnPlant && t.Crop.Class != "head" || t.Crop.Dormant) && a.soil > cloveSoilC // their seed or crown waits for cool ground
 		if warmSoil || co.lasting || t.Crop.AutumnPlant && (co.way == crop.Plant || t.shortening(i*step)) {
 			a.gain = !warmSoil
 			if t.Crop.AutumnPlant {
