@@ -20,6 +20,9 @@
 // have no table. Days to harvest differ between sources by a quarter and more;
 // every figure keeps that range.
 //
+// A gardener's own figures stand beside the book's (Change, Book.WithChanges).
+//
 // Left out: varieties, except where the type decides (climbing and bush
-// tomato, spring and overwintering onion); pests and diseases; seed life.
+// tomato, onions by day length) or a gardener changes a figure for one; pests
+// and diseases; seed life.
 package crop
