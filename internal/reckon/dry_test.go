@@ -139,6 +139,9 @@ func TestDryJSONHoldsNumbers(t *testing.T) {
 	}
 }
 
+// entryID is an id of the ledger's form.
+func entryID(letter string) string { return strings.ToUpper(strings.Repeat(letter, 26)) }
+
 // Looks move the answer the way they say, are kept in order, and one taken
 // back counts for nothing.
 func TestLooksMoveTheClock(t *testing.T) {
@@ -155,16 +158,16 @@ func TestLooksMoveTheClock(t *testing.T) {
 	}
 	event := func(id string, day int, looks string) ledger.Event {
 		b, _ := json.Marshal(ledger.Look{Space: space, Looks: looks})
-		return ledger.Event{ID: id, Kind: ledger.Looked, Happened: in.Date + cal.Day(day), Body: b}
+		return ledger.Event{ID: entryID(id), Device: "d", Kind: ledger.Looked, Version: 1, Happened: in.Date + cal.Day(day), Body: b}
 	}
-	back, _ := json.Marshal(ledger.Void{Event: "b"})
+	back, _ := json.Marshal(ledger.Void{Event: entryID("b")})
 	with := func(e ...ledger.Event) DryRow {
 		d := dryOf(t, in, p, DryAsk{FromHour: 9, NextH: 24, Looks: WaterSeen(e)})
 		return d.row(t, space)
 	}
 	fresh := with(event("a", 0, "watered"))
 	dry := with(event("b", 0, "dry"))
-	taken := with(event("b", 0, "dry"), ledger.Event{ID: "c", Kind: ledger.Voided, Body: back})
+	taken := with(event("b", 0, "dry"), ledger.Event{ID: entryID("c"), Device: "d", Kind: ledger.Voided, Version: 1, Happened: in.Date, Body: back})
 	if !(dry.Answer.Dry.Likely < base.row(t, space).Answer.Dry.Likely && base.row(t, space).Answer.Dry.Likely < fresh.Answer.Dry.Likely) {
 		t.Errorf("%s: dry after %.0f h found dry, %.0f h unseen, %.0f h just watered; want them rising",
 			space, dry.Answer.Dry.Likely, base.row(t, space).Answer.Dry.Likely, fresh.Answer.Dry.Likely)

@@ -19,9 +19,9 @@ import (
 // Sizes of the effects, °C in spring. Our own choices, held to the trade's
 // "a week or two earlier".
 const (
-	warmMostC  = 2.2 // a small container over open ground
+	warmMostC  = 2.0 // a small container over open ground
 	warmWall   = 4.0 // 1/m of wall for volume at which two thirds of it are reached
-	darkC      = 1.2 // more for dark sides, at full wall
+	darkC      = 1.0 // more for dark sides, at full wall
 	mulchC     = 1.0 // less under 5 cm of mulch
 	mulchFullM = 0.05
 	coverOnC   = 1.0 // more under fleece or a lid that is always on

@@ -87,7 +87,11 @@ func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, e
 	}
 	to := d.back
 	if d.words != "" {
-		to += "?saved=" + id
+		mark := "?"
+		if strings.Contains(to, "?") {
+			mark = "&"
+		}
+		to += mark + "saved=" + id
 	}
 	http.Redirect(w, r, to, http.StatusSeeOther)
 	return nil

@@ -42,6 +42,10 @@ type Options struct {
 	// port) or "garden.home:8080". Empty: this machine's own loopback names.
 	Hosts []string
 
+	// Dry answers who runs dry first for an hour, a next visit, a limit or an
+	// absence, with everything noted so far. Nil = the day's own answer.
+	Dry func(ctx context.Context, ask reckon.DryAsk) (*reckon.Dryness, error)
+
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 

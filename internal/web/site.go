@@ -73,6 +73,10 @@ func (s *site) routes() []route {
 		{"/undo", nil, s.undo},
 		{"/table", s.view(s.table), nil},
 		{"/plan", s.view(s.plan), nil},
+		{"/dry", s.view(s.dry), s.saveDry},
+		{"/dry/ask", nil, s.askDry},
+		{"/away", s.view(s.away), nil},
+		{"/weather", s.view(s.weather), s.saveReading},
 		{"/safe", s.view(s.safe), nil},
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
@@ -235,6 +239,7 @@ func (f Frame) Menu() []MenuEntry {
 		{"/lines", "Lines", f.Here == "lines"},
 		{"/keep", "Pull?", f.Here == "keep"},
 		{"/table", "Table", f.Here == "table"},
+		{"/dry", "Water", f.Here == "dry" || f.Here == "away" || f.Here == "weather"},
 		{"/plan", "Plan", f.Here == "plan"},
 		{"/safe", "Backup", f.Here == "safe"},
 	}

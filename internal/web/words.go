@@ -23,6 +23,7 @@ var helpers = template.FuncMap{
 	"many":    many,
 	"after":   after,
 	"minus":   func(a float64, up any) float64 { return a - figure(up) },
+	"share":   func(x float64) string { return strconv.Itoa(int(math.Round(100*x))) + " %" },
 	"neg":     func(a float64) float64 { return -a },
 }
 
