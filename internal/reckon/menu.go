@@ -163,12 +163,40 @@ func worthOffering(all []Entry, least int, tray bool) []Entry {
 	return out
 }
 
-// offered returns the crops worth growing here: those that serve a want, a
-// must or the bees, and are not refused everywhere.
+// known reports whether a household knows a crop: the book does not hold it
+// back until asked for, or the garden file names it. A salad want is not a
+// wish for five beds of sorrel.
+func known(g *garden.Garden, c *crop.Crop) bool {
+	id := garden.CropID(c.ID)
+	if !c.Asked || isMust(g, id) {
+		return true
+	}
+	for _, w := range g.Wants {
+		if slices.Contains(w.Crops, id) {
+			return true
+		}
+	}
+	for _, s := range g.Seeds {
+		if s.Crop == id {
+			return true
+		}
+	}
+	for _, sp := range g.Spaces {
+		for _, s := range sp.Standing {
+			if s.Crop == id {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// offered returns the crops worth growing here: those the household knows
+// that serve a want, a must or the bees, and are not refused everywhere.
 func offered(in *Inputs) []*crop.Crop {
 	var out []*crop.Crop
 	for _, c := range in.Book.Crops {
-		if never(in.Garden, garden.CropID(c.ID), "") {
+		if never(in.Garden, garden.CropID(c.ID), "") || !known(in.Garden, c) {
 			continue
 		}
 		if len(foodsOf(in.Garden, c)) > 0 || isMust(in.Garden, garden.CropID(c.ID)) || c.Harvest == crop.Bloom {
