@@ -13,6 +13,9 @@ import (
 // error is our own fault and is shown as such, without its text.
 var ErrNotThere = errors.New("no such thing here")
 
+// ErrBusy is returned while a restore is under way.
+var ErrBusy = errors.New("a restore is under way")
+
 // Errors of the pages themselves.
 var (
 	errGone    = errors.New("no longer on the list")
@@ -42,6 +45,13 @@ var troubles = []trouble{
 	{errForeign, http.StatusForbidden, "Not accepted", "This came from another site, or your browser did not say where from. Nothing was saved.", "Open the page here and use its own buttons."},
 	{errBroken, http.StatusBadRequest, "The form did not arrive whole", "Part of the form was missing. Nothing was saved.", "Open the page again and fill in the form."},
 	{errLarge, http.StatusRequestEntityTooLarge, "Too much at once", "The form holds more than we take in one go. Nothing was saved.", "Shorten the note and send it again."},
+	{errNoPhoto, http.StatusUnprocessableEntity, "No picture was chosen", "No picture was chosen. Nothing was saved.", "Go back and choose one."},
+	{errNoFile, http.StatusUnprocessableEntity, "No file was chosen", "No file was chosen. Nothing was changed.", "Go back and choose one."},
+	{errNotNotes, http.StatusUnprocessableEntity, "Not a file of notes", "This is not a file of notes from a device. Nothing was changed.", "Choose the file that the device saved."},
+	{errPhotoKind, http.StatusUnprocessableEntity, "Not a picture we take", "This is not a whole JPEG or PNG picture. Nothing was saved.", "Save it on the phone as JPEG and send it again."},
+	{errPhotoLarge, http.StatusRequestEntityTooLarge, "The picture is too large", "The picture has more points than we take. Nothing was saved.", "Send it from the phone in a smaller size."},
+	{ErrBusy, http.StatusServiceUnavailable, "Already at it", "A restore is under way. Nothing was changed.", "Wait a minute, then look again."},
+	{ledger.ErrNotLedger, http.StatusUnprocessableEntity, "Not an exported record", "This file is not an exported record, or it was changed. Nothing was taken over.", "Choose the events.json of an export."},
 	{errForm, http.StatusUnprocessableEntity, "Not saved yet", "Not saved yet: something below needs a look.", "Mend the marked places and save again."},
 	{errGone, http.StatusGone, "No longer on the list", "This task has gone from the list. Nothing was saved.", "Look at Today again."},
 	{ledger.ErrOtherBody, http.StatusConflict, "Saved before", "This form was saved before with other words. The first one stands.", "Take the first one back, or write a new one."},

@@ -26,7 +26,7 @@ func (s *site) guard(next http.Handler) http.Handler {
 			s.fail(w, r, errForeign)
 			return
 		}
-		r.Body = http.MaxBytesReader(w, r.Body, maxBody)
+		r.Body = http.MaxBytesReader(w, r.Body, keepingLimit(r.URL.Path))
 		next.ServeHTTP(w, r)
 	}))
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {

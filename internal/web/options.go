@@ -49,6 +49,10 @@ type Options struct {
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 
+	// Keeping is what the pages about backups, photos and phones need; nil =
+	// there are no such pages.
+	Keeping *Keeping
+
 	// Demo says on every page that the garden is invented, even when the Day
 	// does not.
 	Demo bool

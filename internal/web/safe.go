@@ -6,6 +6,7 @@ import (
 	"fmt"
 	"net/http"
 	"net/url"
+	"strings"
 
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -19,14 +20,67 @@ type SafePage struct {
 	Audit   []string
 	AuditOK bool
 	Form    string
+
+	Keep  *Safety // nil = the program around the pages does not tell
+	Lead  string  // the answer in one sentence
+	Last  string  // when the last backup was made
+	Check string
+	Drill string
+	Free  string
+	Braid Braid
+	Forms [2]string
 }
 
 // safe draws the page.
 func (s *site) safe(r *http.Request, day *reckon.Day) (page, error) {
 	p := &SafePage{Frame: s.framed(r, day, "Is what I wrote kept?", "safe"), Form: ledger.NewID()}
 	p.Proven, p.HasOne = s.proven(r.Context())
+	if s.o.Keeping != nil {
+		return p, s.safeKept(r, p)
+	}
 	p.Audit, p.AuditOK = s.o.Audit(r.Context())
 	return p, nil
+}
+
+// safeKept fills in all that the program around the pages knows.
+func (s *site) safeKept(r *http.Request, p *SafePage) error {
+	k, err := s.o.Keeping.Safety(r.Context())
+	if err != nil {
+		return err
+	}
+	now := s.o.Now()
+	p.Keep, p.Title = &k, "Is it safe?"
+	p.Forms = [2]string{ledger.NewID(), ledger.NewID()}
+	p.Audit, p.AuditOK = k.Words, k.CheckOK || k.Checked.IsZero()
+	p.Last, p.Lead = "There is no backup yet.", "Not yet: there is no proven backup. Make one now."
+	if n := len(k.Backups); n > 0 {
+		p.Last = "Made " + ago(now, k.Backups[n-1].Made) + ": " + k.Backups[n-1].Words() + "."
+		p.Lead = "Yes. Everything written down is in a proven backup."
+		if k.Newer > 0 {
+			p.Lead = "Yes, with " + plural(int(k.Newer), "entry", "entries") + " newer than the last proven backup."
+		}
+	}
+	if k.Trouble != "" {
+		p.Lead = k.Trouble
+	}
+	p.Check = "No full check was made since the program started."
+	if !k.Checked.IsZero() {
+		p.Check = "The whole record was checked " + ago(now, k.Checked) + "."
+	}
+	if !p.AuditOK {
+		p.Lead = "No. The check found something wrong."
+	}
+	p.Drill = "No restore was ever tried. Try one: it changes nothing."
+	if k.Drilled {
+		p.Drill = ago(now, k.Drill.At) + ": " + k.Drill.Words
+		p.Drill = strings.ToUpper(p.Drill[:1]) + p.Drill[1:]
+	}
+	p.Free = "The system does not say how much room is left."
+	if k.FreeOf {
+		p.Free = megabytes(k.Free) + " are free on this disk."
+	}
+	p.Braid = braid(now, k.Devices)
+	return nil
 }
 
 // proven says which backup was last proven.

@@ -62,7 +62,7 @@ type route struct {
 
 // routes lists every address.
 func (s *site) routes() []route {
-	return []route{
+	return append(s.keepingRoutes(), []route{
 		{"/{$}", s.view(s.today), nil},
 		{"/lines", s.view(s.lines), nil},
 		{"/keep", s.view(s.keep), nil},
@@ -81,7 +81,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}
+	}...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -192,6 +192,7 @@ type Frame struct {
 	Sheets  []string
 	Paper   string
 	Icon    string
+	Outbox  string // script that keeps notes without a signal, "" = none
 	Bare    bool // no menu, nothing about the garden
 }
 
@@ -200,7 +201,7 @@ func (f *Frame) frame() *Frame { return f }
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
 	f := Frame{Title: title, Here: here, Demo: s.o.Demo,
-		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"]}
+		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
 	if own, ok := s.assets.href[here+".css"]; ok {
 		f.Sheets = append(f.Sheets, own)

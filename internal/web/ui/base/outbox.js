@@ -1,0 +1,227 @@
+// Notes written without a signal wait in this browser and go home by
+// themselves. Forms work without this script too: then they need a signal.
+const KEEP_SENT = 60 * 24 * 3600 * 1000; // kept after sending, for a restore at home
+const BATCH = 50;
+const DAY = 24 * 3600 * 1000;
+
+// The store: "notes" by form id, "meta" for a few words.
+const opened = new Promise((yes, no) => {
+  const ask = indexedDB.open('bedweek', 1);
+  ask.onupgradeneeded = () => {
+    ask.result.createObjectStore('notes', { keyPath: 'form' });
+    ask.result.createObjectStore('meta');
+  };
+  ask.onsuccess = () => yes(ask.result);
+  ask.onerror = () => no(ask.error);
+});
+
+// act runs one transaction and answers when the browser has it on its disk.
+async function act(store, mode, work) {
+  const db = await opened;
+  return new Promise((yes, no) => {
+    const t = db.transaction(store, mode, { durability: 'strict' });
+    const ask = work(t.objectStore(store));
+    t.oncomplete = () => yes(ask?.result);
+    t.onabort = t.onerror = () => no(t.error);
+  });
+}
+const put = note => act('notes', 'readwrite', s => s.put(note));
+const drop = form => act('notes', 'readwrite', s => s.delete(form));
+const notes = async () => (await act('notes', 'readonly', s => s.getAll())).sort((a, b) => a.at - b.at || (a.form < b.form ? -1 : 1));
+const meta = key => act('meta', 'readonly', s => s.get(key));
+const setMeta = (key, value) => act('meta', 'readwrite', s => s.put(value, key));
+const waiting = async () => (await notes()).filter(n => !n.sent);
+
+// newID is 26 signs of base 32, as the program's own.
+function newID() {
+  const bytes = crypto.getRandomValues(new Uint8Array(26));
+  return Array.from(bytes, b => '0123456789ABCDEFGHJKMNPQRSTVWXYZ'[b & 31]).join('');
+}
+
+const plural = (n, one, many) => `${n} ${n === 1 ? one : many}`;
+
+// say shows one line at the head of the page.
+function say(words, kind) {
+  let box = document.getElementById(kind);
+  if (!words) { box?.remove(); return; }
+  if (!box) {
+    box = document.createElement('p');
+    box.id = kind;
+    box.className = 'problem';
+    box.setAttribute('role', 'status');
+    document.getElementById('main').prepend(box);
+  }
+  box.textContent = words;
+}
+
+// tell says how many notes wait, on every page.
+async function tell() {
+  const list = await waiting();
+  let words = '';
+  if (list.length) {
+    words = `${plural(list.length, 'note waits', 'notes wait')} on this device to go home.`;
+    if (Date.now() - list[0].at > 3 * DAY) words += ' The oldest is over 3 days old. Bring this device home.';
+  }
+  say(words, 'held');
+  const count = document.getElementById('count');
+  if (count) {
+    count.textContent = words || 'Nothing waits on this device. Everything is home.';
+    document.getElementById('waiting').replaceChildren(...list.map(line));
+  }
+  return list;
+}
+
+function line(n) {
+  const li = document.createElement('li');
+  const what = Object.entries(n.fields).filter(([k, v]) => v && k !== 'form').map(([k, v]) => `${k}: ${v}`).join(', ');
+  li.textContent = `${n.path.split('/').slice(2).join(' ')} – ${what}${n.words ? `. ${n.words}` : ''}`;
+  if (n.refused) {
+    const b = document.createElement('button');
+    b.type = 'button';
+    b.textContent = 'Throw this one away';
+    b.onclick = async () => { await drop(n.form); tell(); };
+    li.append(' ', b);
+  }
+  return li;
+}
+
+// ask sends JSON and gives the answer, or throws when there is none.
+async function ask(body) {
+  const answer = await fetch('/sync', {
+    method: body ? 'POST' : 'GET', cache: 'no-store', redirect: 'error', signal: AbortSignal.timeout(15000),
+    ...(body && { headers: { 'Content-Type': 'application/json' }, body: JSON.stringify(body) }),
+  });
+  if (!answer.ok) throw new Error(`status ${answer.status}`);
+  return answer.json();
+}
+
+// greet compares the record's epoch with the last one seen. After a restore
+// at home everything still kept here is sent again.
+async function greet(state) {
+  const seen = await meta('epoch');
+  if (seen !== undefined && seen !== state.epoch) {
+    for (const n of await notes()) await put({ ...n, sent: false, refused: false });
+    say('The record at home was put back to a backup. This device sends again what it still has.', 'epoch');
+  }
+  await setMeta('epoch', state.epoch);
+  await setMeta('device', state.device);
+  if (seen === undefined && state.waiting > 0) {
+    say(`This device held ${plural(state.waiting, 'note', 'notes')} when last heard of, and holds none now. The browser threw them away. Write them again.`, 'lost');
+  }
+}
+
+let sending;
+// send brings everything home, in order. It may be called at any time.
+function send() {
+  sending ??= (async () => {
+    try {
+      await greet(await ask());
+      for (;;) {
+        const list = (await waiting()).filter(n => !n.refused);
+        const all = await waiting();
+        const batch = list.slice(0, BATCH);
+        const answer = await ask({
+          epoch: await meta('epoch'), waiting: all.length, oldest: all[0]?.at ?? Date.now(), clock: Date.now(),
+          entries: batch.map(({ form, path, fields, stamped }) => ({ form, path, fields, stamped })),
+        });
+        if (answer.words) say(answer.words, 'clock');
+        let kept = 0;
+        for (const r of answer.results) {
+          const n = batch.find(x => x.form === r.form);
+          if (r.kept) { kept++; await put({ ...n, sent: true, refused: false, words: '' }); }
+          else await put({ ...n, refused: !r.again, words: r.words });
+        }
+        if (!batch.length || !kept || list.length <= batch.length) break;
+      }
+      for (const n of await notes()) if (n.sent && Date.now() - n.at > KEEP_SENT) await drop(n.form);
+      return true;
+    } catch {
+      return false;
+    } finally {
+      sending = undefined;
+      await tell();
+    }
+  })();
+  return sending;
+}
+
+const isNote = form => /^\/space\/[^/]+\/note\/[^/]+$/.test(new URL(form.action).pathname);
+
+// hold keeps a note here first, then tries to send it.
+async function hold(form) {
+  const fields = Object.fromEntries(new FormData(form));
+  const id = fields.form;
+  delete fields.form;
+  const stamped = form.dataset.stamped === 'yes' && fields.day === form.dataset.day;
+  await put({ form: id, path: new URL(form.action).pathname, fields, stamped, at: Date.now(), sent: false });
+  const home = await send();
+  const note = (await notes()).find(n => n.form === id);
+  if (home && note?.refused) { // the program shows the form again with words at the field
+    await drop(id);
+    HTMLFormElement.prototype.submit.call(form);
+    return;
+  }
+  form.elements.form.value = newID();
+  if (home && note?.sent) {
+    location.assign(note.path.replace(/\/note\/.*$/, ''));
+    return;
+  }
+  form.reset();
+  form.elements.form.value = newID();
+  say('Kept on this device. It goes home by itself when there is a signal.', 'kept');
+  document.getElementById('kept').scrollIntoView();
+}
+
+document.addEventListener('submit', event => {
+  const form = event.target;
+  if (!isNote(form)) return;
+  event.preventDefault();
+  const button = form.querySelector('button[type=submit]');
+  if (button.disabled) return;
+  button.disabled = true;
+  hold(form).catch(() => {
+    // This browser keeps nothing (private window, full disk): send it plainly.
+    HTMLFormElement.prototype.submit.call(form);
+  }).finally(() => { button.disabled = false; });
+});
+
+// A kept page carries the day it was drawn on: put today's in its place.
+for (const form of document.forms) {
+  if (!isNote(form) || !form.elements.day) continue;
+  const now = new Date();
+  const today = `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
+  if (!navigator.onLine && form.elements.day.value !== today) {
+    form.elements.day.value = today;
+    form.dataset.stamped = 'yes';
+    form.dataset.day = today;
+  }
+}
+
+async function saveFile() {
+  const body = { device: await meta('device') ?? '', epoch: await meta('epoch') ?? '', entries: (await waiting()).map(({ form, path, fields, stamped }) => ({ form, path, fields, stamped })) };
+  const a = document.createElement('a');
+  a.href = URL.createObjectURL(new Blob([JSON.stringify(body, null, 1)], { type: 'application/json' }));
+  a.download = 'notes-not-yet-home.json';
+  a.click();
+  setTimeout(() => URL.revokeObjectURL(a.href), 60000);
+}
+
+async function storage() {
+  const line = document.getElementById('storage');
+  const kept = await navigator.storage?.persist?.();
+  if (line) line.textContent = kept ? 'The browser promised not to throw these notes away.' : 'The browser made no promise to keep these notes for long. Bring this device home within a few days, or add these pages to the home screen.';
+}
+
+document.getElementById('send')?.addEventListener('click', send);
+document.getElementById('save')?.addEventListener('click', saveFile);
+addEventListener('online', send);
+document.addEventListener('visibilitychange', () => { if (!document.hidden) send(); });
+
+if ('serviceWorker' in navigator) {
+  navigator.serviceWorker.register('/worker.js').then(() => navigator.serviceWorker.ready).then(r => {
+    document.documentElement.dataset.ready = 'yes';
+    r.active.postMessage('gather');
+  }).catch(() => {});
+  navigator.serviceWorker.addEventListener('message', e => { if (e.data === 'gathered') document.documentElement.dataset.gathered = 'yes'; });
+}
+tell().then(storage).then(send);
