@@ -25,6 +25,7 @@ type desk struct {
 	now    func() time.Time
 	in     reckon.Inputs
 	ground *reckon.Ground
+	out    outdoors
 
 	mu   sync.Mutex
 	day  *reckon.Day
@@ -57,14 +58,19 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 	state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
 	in := d.in
 	in.State, in.Work = &state, work
-	r, err := reckon.Reckon(ctx, &in, d.ground)
+	ground, err := d.regrounded(&in, d.ground)
+	if err != nil {
+		return err
+	}
+	r, err := reckon.Reckon(ctx, &in, ground)
 	if err != nil {
 		return err
 	}
 	r.Day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
+	d.fillOutdoors(r, &state, r.Day)
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	d.day = r.Day
+	d.day, d.out.last = r.Day, r
 	return nil
 }
 
@@ -124,6 +130,8 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	d.mu.Lock()
 	day := d.day.After(string(kind), body)
 	day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
+	state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
+	d.fillOutdoors(d.out.last, &state, day)
 	d.day = day
 	d.mu.Unlock()
 	select {
@@ -141,7 +149,7 @@ func (d *desk) void(ctx context.Context, event string) error {
 // options wires the desk to the pages.
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
-		Day: d.Day, Record: d.record, Void: d.void, Hosts: hosts, Now: d.now, Demo: demo,
+		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {
