@@ -104,6 +104,13 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 		fmt.Fprintf(w.err, "bedweek demo: %v\n", err)
 		return exitNo
 	}
+	d.climate = climateElse(c, g.Place.Weather, led.Dir())
+	if err == nil && d.text != string(text) { // the folder's garden was changed through the pages
+		d.text = "as built in"
+		if err = d.readText(ctx); err == nil {
+			d.again()
+		}
+	}
 	defer d.idle.Wait()
 	defer stop()
 	if *once {

@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 	"bedweek/internal/web"
@@ -27,10 +28,17 @@ type desk struct {
 	ground *reckon.Ground
 	out    outdoors
 
-	mu   sync.Mutex
-	day  *reckon.Day
-	kick chan struct{} // holds one: there is something new to reckon with
-	idle sync.WaitGroup
+	climate func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
+
+	mu      sync.Mutex
+	day     *reckon.Day // nil while there is no plan yet
+	text    string      // of the garden as last accepted
+	stale   bool        // the garden changed: the ground must be made anew
+	busy    int         // reckonings asked for and not yet done
+	trouble string      // why there is no plan, "" = none known
+	unknown unknowns
+	kick    chan struct{} // holds one: there is something new to reckon with
+	idle    sync.WaitGroup
 }
 
 // newDesk plans once, fully. Reckoning behind ends with ctx.
@@ -44,6 +52,9 @@ func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func
 	if err := d.reckon(ctx, in.Work); err != nil {
 		return nil, err
 	}
+	if err := d.readText(ctx); err != nil {
+		return nil, err
+	}
 	d.idle.Add(1)
 	go d.behind(ctx)
 	return d, nil
@@ -55,22 +66,26 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 	if err != nil {
 		return fmt.Errorf("reading the ledger: %w", err)
 	}
-	state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
-	in := d.in
+	in, ground, err := d.footing()
+	if err != nil || ground == nil {
+		return err
+	}
+	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
 	in.State, in.Work = &state, work
-	ground, err := d.regrounded(&in, d.ground)
-	if err != nil {
+	if ground, err = d.regrounded(&in, ground); err != nil {
 		return err
 	}
 	r, err := reckon.Reckon(ctx, &in, ground)
 	if err != nil {
 		return err
 	}
-	r.Day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
+	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))
 	d.fillOutdoors(r, &state, r.Day)
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	d.day, d.out.last = r.Day, r
+	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
+		d.day, d.trouble, d.out.last = r.Day, "", r
+	}
 	return nil
 }
 
@@ -84,7 +99,13 @@ func (d *desk) behind(ctx context.Context) {
 			return
 		case <-d.kick:
 		}
+		d.mu.Lock()
+		turns := d.busy
+		d.mu.Unlock()
 		err := d.reckon(ctx, quickWork)
+		d.mu.Lock()
+		d.busy -= turns
+		d.mu.Unlock()
 		if err == nil && len(d.kick) == 0 {
 			err = d.reckon(ctx, d.in.Work)
 		}
@@ -98,6 +119,10 @@ func (d *desk) behind(ctx context.Context) {
 func (d *desk) tell(words string) {
 	d.mu.Lock()
 	defer d.mu.Unlock()
+	d.trouble = words
+	if d.day == nil {
+		return
+	}
 	day := *d.day
 	day.Notes = append([]string{words}, day.Notes...)
 	d.day = &day
@@ -127,18 +152,33 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	if err != nil {
 		return "", fmt.Errorf("reading the ledger: %w", err)
 	}
+	if kind == ledger.Voided || kind == ledger.GardenSet {
+		if err := d.readText(ctx); err != nil {
+			return "", err
+		}
+	}
 	d.mu.Lock()
-	day := d.day.After(string(kind), body)
-	day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
-	state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
-	d.fillOutdoors(d.out.last, &state, day)
-	d.day = day
+	if d.day != nil {
+		day := d.day.After(string(kind), body)
+		day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
+		state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
+		d.fillOutdoors(d.out.last, &state, day)
+		d.day = day
+	}
+	d.mu.Unlock()
+	d.again()
+	return e.ID, nil
+}
+
+// again asks for the plan to be worked out anew.
+func (d *desk) again() {
+	d.mu.Lock()
+	d.busy++
 	d.mu.Unlock()
 	select {
 	case d.kick <- struct{}{}:
 	default:
 	}
-	return e.ID, nil
 }
 
 func (d *desk) void(ctx context.Context, event string) error {
@@ -149,7 +189,8 @@ func (d *desk) void(ctx context.Context, event string) error {
 // options wires the desk to the pages.
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
-		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
+		Entry: d.entry(),
+		Day:   d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {

@@ -68,6 +68,9 @@ func weatherFor(w *world, cmd, flagged, gardenPath string, g *garden.Garden) (cl
 	if path == "" && g.Place.Weather != "" {
 		path = filepath.Join(filepath.Dir(gardenPath), g.Place.Weather)
 	}
+	if path == "" && g.Place.Normals != nil {
+		return climate{normals: monthsOf(g)}, exitDone
+	}
 	if path == "" {
 		return climate{}, wrong(w, cmd, "which weather? Give -weather FILE (a daily record, or twelve monthly normals), or name it in the garden file under place: weather")
 	}
@@ -81,6 +84,16 @@ func weatherFor(w *world, cmd, flagged, gardenPath string, g *garden.Garden) (cl
 		return c, exitNo
 	}
 	return c, exitDone
+}
+
+// monthsOf gives the twelve months written in a garden file.
+func monthsOf(g *garden.Garden) *weather.Normals {
+	n := g.Place.Normals
+	from := n.From
+	if from == "" {
+		from = "twelve months of the garden file"
+	}
+	return &weather.Normals{Name: from, Site: siteOf(g), TmaxC: n.TmaxC, TminC: n.TminC, RainMM: n.RainMM}
 }
 
 func siteOf(g *garden.Garden) weather.Site {

@@ -47,7 +47,7 @@ func TestWrongUsage(t *testing.T) {
 		{"plan", g, "-work", "-1"}, {"plan", g, "-seconds", "-1"}, {"plan", g, "-from", "6 April"}, {"plan", g, "-from", "1850-01-01"},
 		{"plan", "nowhere.yaml"}, {"check"}, {"check", "nowhere.yaml"}, {"verify", "nowhere"}, {"windows", "-place", "95,0", "-weather", g},
 		{"windows", "-place", "47", "-weather", g}, {"windows", "tomatoe", "-place", "47,0", "-weather", g}, {"audit", "nowhere"},
-		{"demo", "x"}, {"demo", "-date", "1999-01-01"}, {"serve", "nowhere-at-all"},
+		{"demo", "x"}, {"demo", "-date", "1999-01-01"}, {"serve", "a", "b"},
 	} {
 		code, out, errs := call(t, args...)
 		if code != exitUsage || errs == "" {

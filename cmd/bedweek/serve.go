@@ -23,9 +23,9 @@ import (
 
 const helpServe = `bedweek serve [-garden FILE] [-weather FILE] [-date DATE] [-port N] [-online] [DATA]
 
-Keep a garden in a data folder and serve its pages on this machine only. The
-first call needs -garden; from then on the folder holds the garden's text and
-everything noted. DATA is bedweek-data in your home folder unless given.
+Keep a garden in a data folder and serve its pages on this machine only.
+Without -garden a new folder is begun through the pages; from then on the
+folder holds the garden's text and everything noted. DATA is bedweek-data in your home folder unless given.
 
   bedweek serve -garden my-garden.yaml my-data
 
@@ -78,8 +78,6 @@ func runServe(ctx context.Context, w *world, args []string) int {
 		if _, ok := readGarden(w, *file, fresh, book); !ok {
 			return exitNo
 		}
-	} else if _, err := os.Stat(dir); err != nil {
-		return wrong(w, "serve", "%s is not there yet. Give -garden FILE to begin it", dir)
 	}
 	led, err := ledger.Open(dir, ledger.Options{Now: w.now})
 	if err != nil {
@@ -92,16 +90,19 @@ func runServe(ctx context.Context, w *world, args []string) int {
 	}
 	today := cal.FromTime(w.now())
 	g, base, code := gardenOf(ctx, w, led, book, *file, fresh, today)
-	if g == nil {
+	if g == nil && code != exitDone {
 		return code
 	}
 	day, err := planDate(w, *date, &garden.Garden{From: today})
 	if err != nil {
 		return wrong(w, "serve", "-date: %v", err)
 	}
-	c, code := weatherFor(w, "serve", *weatherFile, base, g)
-	if code != exitDone {
-		return code
+	begun := g == nil || len(g.Spaces) == 0 || g.Place.Weather == "" && g.Place.Normals == nil && *weatherFile == "" && *file == ""
+	var c climate
+	if !begun {
+		if c, code = weatherFor(w, "serve", *weatherFile, base, g); code != exitDone {
+			return code
+		}
 	}
 	in := inputs(w, g, book, c, day)
 	in.Progress = progress(w)
@@ -110,7 +111,18 @@ func runServe(ctx context.Context, w *world, args []string) int {
 		online(ctx, w, services, in)
 	}
 	ctx, stop := context.WithCancel(ctx)
-	d, err := newDesk(ctx, led, *in, w.now)
+	var d *desk
+	if begun {
+		d, err = emptyDesk(ctx, led, *in, w.now)
+	} else {
+		d, err = newDesk(ctx, led, *in, w.now)
+	}
+	if err == nil {
+		d.climate = climateIn(led.Dir())
+		if *weatherFile != "" && !begun {
+			d.climate = func(*garden.Garden) (climate, error) { return c, nil }
+		}
+	}
 	if err != nil {
 		stop()
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
@@ -162,7 +174,7 @@ func gardenOf(ctx context.Context, w *world, led *ledger.Ledger, book *crop.Book
 		text = string(fresh)
 	}
 	if text == "" {
-		return nil, "", wrong(w, "serve", "%s holds no garden yet. Give -garden FILE", led.Dir())
+		return nil, "", exitDone // the pages begin one
 	}
 	g, ok := readGarden(w, "garden in "+led.Dir(), []byte(text), book)
 	if !ok {

@@ -26,7 +26,7 @@ func (s *site) guard(next http.Handler) http.Handler {
 			s.fail(w, r, errForeign)
 			return
 		}
-		r.Body = http.MaxBytesReader(w, r.Body, keepingLimit(r.URL.Path))
+		r.Body = http.MaxBytesReader(w, r.Body, max(bodyLimit(r.URL.Path), keepingLimit(r.URL.Path)))
 		next.ServeHTTP(w, r)
 	}))
 	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
@@ -48,6 +48,16 @@ func (s *site) guard(next http.Handler) http.Handler {
 		}
 		inner.ServeHTTP(w, r)
 	})
+}
+
+// bodyLimit is the most a request to an address may hold, in bytes: files may
+// be given to a few.
+func bodyLimit(path string) int64 {
+	switch path {
+	case "/entry/weather", "/entry/file", "/entry/accept", "/entry/list", "/entry/list/save":
+		return maxUpload + maxBody
+	}
+	return maxBody
 }
 
 // safeMethod reports whether a method only reads.

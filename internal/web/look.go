@@ -67,6 +67,9 @@ func (s *site) saveLook(w http.ResponseWriter, r *http.Request) {
 	var back *LookPage
 	err := s.once(w, r, func() (done, error) {
 		day, err := s.o.Day(r.Context())
+		if err == nil && day == nil {
+			err = errGone // no plan yet
+		}
 		if err != nil {
 			return done{}, err
 		}

@@ -164,6 +164,9 @@ func (s *site) saveNote(w http.ResponseWriter, r *http.Request) {
 	var p *NotePage
 	err := s.once(w, r, func() (done, error) {
 		day, err := s.o.Day(r.Context())
+		if err == nil && day == nil {
+			err = errGone // no plan yet
+		}
 		if err != nil {
 			return done{}, err
 		}

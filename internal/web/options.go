@@ -49,6 +49,10 @@ type Options struct {
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 
+	// Entry describes a garden through pages; nil = there are no such pages.
+	// With it, Day may return nil while there is no plan yet.
+	Entry *Entry
+
 	// Keeping is what the pages about backups, photos and phones need; nil =
 	// there are no such pages.
 	Keeping *Keeping

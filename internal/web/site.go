@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"html/template"
 	"net/http"
+	"strings"
 	"sync"
 	"time"
 
@@ -62,7 +63,7 @@ type route struct {
 
 // routes lists every address.
 func (s *site) routes() []route {
-	return append(s.keepingRoutes(), []route{
+	return append(append(s.keepingRoutes(), []route{
 		{"/{$}", s.view(s.today), nil},
 		{"/lines", s.view(s.lines), nil},
 		{"/keep", s.view(s.keep), nil},
@@ -81,7 +82,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...)
+	}...), s.entryRoutes()...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -132,6 +133,10 @@ func (s *site) view(v viewer) http.HandlerFunc {
 		day, err := s.o.Day(r.Context())
 		if err != nil {
 			s.fail(w, r, err)
+			return
+		}
+		if day == nil {
+			http.Redirect(w, r, "/entry", http.StatusSeeOther)
 			return
 		}
 		p, err := v(r, day)
@@ -193,14 +198,16 @@ type Frame struct {
 	Paper   string
 	Icon    string
 	Outbox  string // script that keeps notes without a signal, "" = none
-	Bare    bool // no menu, nothing about the garden
+	Script  string // "" = the page has none
+	Entry   bool   // the garden can be described through pages
+	Bare    bool   // no menu, nothing about the garden
 }
 
 func (f *Frame) frame() *Frame { return f }
 
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
-	f := Frame{Title: title, Here: here, Demo: s.o.Demo,
+	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil,
 		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
 	if own, ok := s.assets.href[here+".css"]; ok {
@@ -243,6 +250,9 @@ func (f Frame) Menu() []MenuEntry {
 		{"/dry", "Water", f.Here == "dry" || f.Here == "away" || f.Here == "weather"},
 		{"/plan", "Plan", f.Here == "plan"},
 		{"/safe", "Backup", f.Here == "safe"},
+	}
+	if f.Entry {
+		m = append(m, MenuEntry{"/entry", "Garden", strings.HasPrefix(f.Here, "entry")})
 	}
 	return m
 }

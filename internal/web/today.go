@@ -112,6 +112,9 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 	}
 	return s.once(w, r, func() (done, error) {
 		day, err := s.o.Day(r.Context())
+		if err == nil && day == nil {
+			err = errGone // no plan yet
+		}
 		if err != nil {
 			return done{}, err
 		}
