@@ -1,0 +1,218 @@
+package reckon
+
+import (
+	"fmt"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/season"
+)
+
+// batch is what is started together: plantings of one crop, way and week in
+// one space, whatever their ends.
+type batch struct {
+	option int // the largest part
+	plants int
+	ids    []string
+}
+
+// batches gathers the plan's plantings that pass a test.
+func (r *Result) batches(want func(o season.Option) bool) []batch {
+	m := r.model
+	var out []batch
+	at := map[string]int{}
+	most := map[string]int{}
+	for _, pl := range r.Plan.Plantings {
+		o := m.p.Options[pl.Option]
+		if !want(o) {
+			continue
+		}
+		e := m.entries[m.entry[pl.Option]]
+		key := fmt.Sprint(o.Space, " ", o.Crop, " ", e.Way, " ", o.Week)
+		i, ok := at[key]
+		if !ok {
+			i = len(out)
+			at[key] = i
+			out = append(out, batch{option: pl.Option})
+		}
+		if pl.Plants > most[key] {
+			most[key], out[i].option = pl.Plants, pl.Option
+		}
+		out[i].plants += pl.Plants
+		out[i].ids = append(out[i].ids, o.ID)
+	}
+	return out
+}
+
+func (r *Result) startTasks() []Task {
+	m := r.model
+	var out []Task
+	for _, b := range r.batches(func(o season.Option) bool { return o.Week == 0 }) {
+		o := m.p.Options[b.option]
+		e := m.entries[m.entry[b.option]]
+		verb, event := "sow", "sown"
+		switch e.Way {
+		case crop.SetOut:
+			verb, event = "set out", "set out"
+		case crop.Plant:
+			verb = "plant"
+		}
+		t := r.task(m.spaces[o.Space], verb, named(e.Crop, r.lotVariety(o.Crop), nil), o.ID)
+		t.Crop, t.Count, t.Event = o.Crop, b.plants, event
+		t.Minutes = int(e.Crop.MinutesStart + 0.5)
+		n := ofTwenty(e.Growth.Success, r.in.Futures)
+		last, loss := r.wait(b.option)
+		loss *= float64(b.plants)
+		t.Until = m.p.Start + cal.Day(7*last+6)
+		t.Pressing = last == 0 && loss >= pressingLoss
+		t.Answer = Answer{
+			Verdict:  sentence(fmt.Sprintf("%s %s in %s: %s", verb, t.Object, t.SpaceName, plants(b.plants))),
+			Reason:   join(r.reasons(o, e, b.plants)),
+			Sure:     chance(n),
+			OfTwenty: n,
+			Look:     lookBefore(e),
+			Change:   r.change(last, loss),
+			Caution:  startCaution(r.in.Garden.Spaces[m.spaces[o.Space]], e),
+		}
+		out = append(out, t)
+	}
+	return out
+}
+
+// pressingLoss is the meals a week's delay must cost before a start is said
+// not to wait.
+const pressingLoss = 3
+
+// wait says until which week a start may wait: the last in which the same
+// start in the same space succeeds nearly as often and gives nine tenths as
+// much; and what the week after the option's own costs, in meals a plant. It
+// is read off the growth tables; the rest of the plan is taken as it is.
+func (r *Result) wait(opt int) (last int, loss float64) {
+	m := r.model
+	o := m.p.Options[opt]
+	e := m.entries[m.entry[opt]]
+	best := entryKg(e)
+	last = o.Week
+	still := true
+	next := 0.0
+	for w := o.Week + 1; w <= o.Week+8; w++ {
+		good := false
+		for _, x := range m.entries {
+			if x.Week != w || x.Class != e.Class || x.Way != e.Way || x.Crop.ID != e.Crop.ID {
+				continue
+			}
+			kg := entryKg(x)
+			if w == o.Week+1 {
+				next = kg
+			}
+			good = x.Growth.Success >= e.Growth.Success-2 && kg >= 0.9*best
+		}
+		still = still && good
+		if still {
+			last = w
+		}
+	}
+	if e.Crop.MealKg > 0 && best > next {
+		loss = (best - next) / e.Crop.MealKg
+	}
+	return last, loss
+}
+
+// entryKg is the mean picking of a plant over the futures.
+func entryKg(e Entry) float64 {
+	sum := 0.0
+	for _, o := range e.Growth.Outcomes {
+		for _, kg := range o.Kg {
+			sum += float64(kg)
+		}
+	}
+	return sum / float64(max(len(e.Growth.Outcomes), 1))
+}
+
+func (r *Result) change(last int, loss float64) string {
+	switch {
+	case last == 0 && loss >= 1:
+		return fmt.Sprintf("A week's wait costs %s. Only frozen or sodden ground is a reason.", meals(loss))
+	case last == 0:
+		return "Do it this week if you can. Frozen or sodden ground is a reason to wait."
+	}
+	return fmt.Sprintf("It can wait until %s. A cold or very wet spell is a reason to wait.", (r.Problem.Start + cal.Day(7*last+6)).Short())
+}
+
+func join(ss []string) string {
+	s := ""
+	for i, x := range ss {
+		if i > 0 {
+			s += " "
+		}
+		s += x
+	}
+	return s
+}
+
+func lookBefore(e Entry) string {
+	c := e.Crop
+	switch {
+	case e.Way == crop.SetOut && c.Warm:
+		return fmt.Sprintf("Read the night minimum for a week: %.0f °C or more is wanted. Are the plants hardened?", c.SetNightMin.Value)
+	case e.Way == crop.SetOut:
+		return "Are the plants hardened, with roots holding the pot together?"
+	case e.Way == crop.Sow:
+		return fmt.Sprintf("Push a thermometer to seed depth at breakfast: %.0f °C or more is wanted.", c.SoilMin.Value)
+	}
+	return "Is the ground crumbly, neither frozen nor sticky?"
+}
+
+// startCaution is the one line that must stand at the moment of action.
+func startCaution(sp garden.Space, e Entry) string {
+	switch sp.Kind {
+	case garden.Railing, garden.Hanging:
+		return "Check the fixings first. The building's rules and a rated bracket come before this plan."
+	case garden.Bag, garden.PocketBag, garden.Reservoir, garden.Tier, garden.ElevatedBed:
+		if sp.Floor.M > 2 {
+			return "Wet medium is heavy. Ask the owner or a structural engineer for the rated load."
+		}
+	}
+	if e.Way == crop.SetOut {
+		return "Dampen dusty mix, open a door, wash hands: potting dust can carry Legionella."
+	}
+	return ""
+}
+
+func (r *Result) shelfTasks() []Task {
+	m := r.model
+	shelf := -1
+	for i, sp := range r.in.Garden.Spaces {
+		if sp.Kind == garden.LampShelf {
+			shelf = i
+			break
+		}
+	}
+	var out []Task
+	for _, b := range r.batches(func(o season.Option) bool { return o.ShelfFrom == 0 && o.Week > 0 }) {
+		o := m.p.Options[b.option]
+		e := m.entries[m.entry[b.option]]
+		n := ofTwenty(e.Growth.Success, r.in.Futures)
+		t := Task{ID: "shelf.sow." + o.ID, SpaceName: "the seed shelf"}
+		if shelf >= 0 {
+			t = r.task(shelf, "sow", "", o.ID)
+		}
+		t.Verb, t.Object, t.Crop, t.Count, t.Event = "sow", named(e.Crop, r.lotVariety(o.Crop), nil), o.Crop, b.plants, "sown"
+		t.Minutes = int(e.Crop.MinutesStart + 0.5)
+		t.Until = m.p.Start + 6
+		t.Pressing = true
+		to := spaceName(r.in.Garden.Spaces[m.spaces[o.Space]])
+		t.Answer = Answer{
+			Verdict:  sentence(fmt.Sprintf("Sow %s on the shelf: pots for %s", t.Object, plants(b.plants))),
+			Reason:   fmt.Sprintf("They go to %s in %s. ", to, week(e.Day)) + join(r.reasons(o, e, b.plants)),
+			Sure:     chance(n),
+			OfTwenty: n,
+			Look:     "Is a place under the lamps free, and is the seed young enough? Test ten seeds if unsure.",
+			Change:   "If the space will not be free by then, sow a week or two later.",
+			Caution:  "Keep plugs above the water and use an outlet with ground-fault protection.",
+		}
+		out = append(out, t)
+	}
+	return out
+}
