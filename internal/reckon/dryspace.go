@@ -145,7 +145,7 @@ func tankHeight(sp garden.Space) float64 {
 func rainShare(g *garden.Garden, i int) float64 {
 	sp := g.Spaces[i]
 	for _, o := range g.Obstacles {
-		if o.Kind == "roof" && o.Base.M+o.Height.M > sp.Rim.M && under(o, sp.X, sp.Y) {
+		if o.Kind == "roof" && o.Height.M > sp.Rim.M && under(o, sp.X, sp.Y) {
 			return 0
 		}
 	}
