@@ -282,7 +282,8 @@ func (r *Result) says(seconds map[string]float64) PlanSays {
 	p.Words = fmt.Sprintf("Weighed %d possible plantings in %d spaces over %d weeks and 20 futures. "+
 		"The plan is worth %.0f meals more than leaving everything as it stands. "+
 		"In the leanest two of twenty futures all of it is worth under %.0f meals, in the best two over %.0f. "+
-		"How much better another plan could be is not known yet: no bound is proved.",
-		p.Options, len(r.Problem.Spaces), r.in.Weeks, p.Value-p.Nothing, p.Low, p.High)
+		"%s",
+		p.Options, len(r.Problem.Spaces), r.in.Weeks, p.Value-p.Nothing, p.Low, p.High, r.proof.words())
+	p.Proof, p.Gap, p.Proved = r.proof.words(), r.proof.gap, r.proof.ok
 	return p
 }

@@ -136,6 +136,9 @@ type PlanSays struct {
 	Options         int
 	Seconds         map[string]float64 `json:"seconds"`
 	Words           string             // one honest paragraph
+	Proof           string             // what is proved of it, a sentence
+	Gap             float64            // no plan is better by more than this share of its worth above doing nothing
+	Proved          bool               // the gap was verified; else it is not known
 }
 
 // Note is one thing that happened, from the ledger.

@@ -11,8 +11,8 @@ type PlanJSON struct {
 	From      cal.Day            `json:"from"`
 	Value     float64            `json:"value"`
 	Nothing   float64            `json:"nothing"`
-	Bound     *float64           `json:"bound"` // null: none is proved yet
-	Gap       *float64           `json:"gap"`   // null: none is proved yet
+	Bound     *float64           `json:"bound"` // null: none is proved
+	Gap       *float64           `json:"gap"`   // null: none is proved
 	Futures   FuturesJSON        `json:"futures"`
 	Seed      uint64             `json:"seed"`
 	Work      int                `json:"work"`
@@ -23,17 +23,27 @@ type PlanJSON struct {
 	Plantings []PlantingJSON     `json:"plantings"`
 	Stays     []StayJSON         `json:"stays"`
 	Table     []TableJSON        `json:"table"`
-	Prices    []any              `json:"prices"` // empty: no prices are made yet
+	Prices    []PriceJSON        `json:"prices"` // empty: none is proved
+}
+
+// PriceJSON is what the ground of a space is worth over some weeks, in meals.
+type PriceJSON struct {
+	Space string  `json:"space"`
+	From  cal.Day `json:"from"`
+	Weeks int     `json:"weeks"`
+	Meals float64 `json:"meals"`
+	PerM2 float64 `json:"meals_per_m2"`
 }
 
 // FuturesJSON is the worth over the twenty futures, in meals.
 type FuturesJSON struct {
-	N     int       `json:"n"`
-	Mean  float64   `json:"mean"`
-	Low   float64   `json:"low"`
-	High  float64   `json:"high"`
-	Bound *float64  `json:"bound"`
-	All   []float64 `json:"all"`
+	N       int       `json:"n"`
+	Mean    float64   `json:"mean"`
+	Low     float64   `json:"low"`
+	High    float64   `json:"high"`
+	Nothing float64   `json:"nothing"` // mean worth of doing nothing
+	Bound   *float64  `json:"bound"`   // certifies the mean; null: none is proved
+	All     []float64 `json:"all"`
 }
 
 // PlantingJSON is one chosen planting.
@@ -92,8 +102,16 @@ func (r *Result) JSON() PlanJSON {
 	j := PlanJSON{
 		Status: d.Plan.Status, From: d.Date, Value: d.Plan.Value, Nothing: d.Plan.Nothing, Seed: d.Plan.Seed,
 		Work: d.Plan.Work, Seconds: d.Plan.Seconds, Options: d.Plan.Options, Weather: d.Weather,
-		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
-		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []any{},
+		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Nothing: r.Plan.Nothing, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
+		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []PriceJSON{},
+	}
+	j.Value, j.Nothing = r.proof.value, r.proof.nothing
+	if r.proof.ok {
+		c := r.proof.certificate
+		j.Bound, j.Gap, j.Futures.Bound = &c.Bound, &r.proof.gap, &c.Bound
+		for _, x := range season.Rents(r.Problem, c) {
+			j.Prices = append(j.Prices, PriceJSON{r.Problem.Spaces[x.Space].ID, r.Problem.Start + cal.Day(7*x.Week), x.Weeks, x.Meals, x.PerM2})
+		}
 	}
 	for k, pl := range r.Plan.Plantings {
 		l := r.plantedLine(k)

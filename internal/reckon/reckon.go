@@ -16,6 +16,7 @@ type Result struct {
 	Problem *season.Problem
 	Plan    season.Plan
 	Verdict season.Verdict
+	proof   proof
 	model   *model
 	in      *Inputs
 }
@@ -84,6 +85,7 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	}
 	seconds["what stands"], t = in.now()-t, in.now()
 	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
+	proof := proving(ctx, m.p, in.Work)
 	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers})
 	seconds["search"], t = in.now()-t, in.now()
 	r := &Result{Place: g.Place, Problem: m.p, Plan: plan, model: m, in: in}
@@ -91,6 +93,10 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	if len(r.Verdict.Faults) > 0 && plan.Status != season.Infeasible {
 		return nil, fmt.Errorf("reckon: the evaluator finds faults in the plan: %v", r.Verdict.Faults)
 	}
+	in.say("proving how much better another plan could be")
+	t = in.now()
+	r.proof = proof(&plan)
+	seconds["proof, beyond the search"], t = in.now()-t, in.now()
 	in.say("weighing what stands: pull or keep")
 	r.Day = r.day(ctx, seconds)
 	seconds["words"] = in.now() - t

@@ -20,10 +20,13 @@ type ascent struct {
 	likely  []int     // by option: number of plants last time
 	use     []float64 // by price: used at the prices
 	work    int
+	reach   []float64 // by option: never below its worth when last looked at
+	all     []int32
+	some    []int32
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]int, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]int, len(e.opts)), reach: make([]float64, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -62,8 +65,32 @@ func newAscent(e *expected) *ascent {
 	return a
 }
 
-// value is the bound at prices x, with what is used at them in a.use.
-func (a *ascent) value(x []float64) float64 {
+// everything lists all options, for value.
+func (a *ascent) everything() []int32 {
+	if a.all == nil {
+		a.all = make([]int32, len(a.e.opts))
+		for i := range a.all {
+			a.all[i] = int32(i)
+		}
+	}
+	return a.all
+}
+
+// near lists the options that are worth more than less at the prices last
+// looked at, nearly.
+func (a *ascent) near(less float64) []int32 {
+	a.some = a.some[:0]
+	for i, x := range a.reach {
+		if x > less {
+			a.some = append(a.some, int32(i))
+		}
+	}
+	return a.some
+}
+
+// value is the bound at prices x, with what is used at them in a.use. Looking
+// at some of the options only, it is a direction to go in and no bound.
+func (a *ascent) value(x []float64, some []int32) float64 {
 	e, m := a.e, a.m
 	m.open(x, a.cellAt)
 	clear(a.use)
@@ -76,15 +103,16 @@ func (a *ascent) value(x []float64) float64 {
 		}
 	}
 	eaten := func(at int32, y float64) { a.use[at] += y }
-	a.work += len(e.opts)
+	a.work += len(some)
 	for i := range e.stays {
 		at, worth := bestPull(&e.stays[i], a.curve(&e.stays[i]))
 		sum += worth
 		a.takeStay(&e.stays[i], at, eaten)
 	}
-	for i := range e.opts {
+	for _, i := range some {
 		o := &e.opts[i]
-		n, worth := m.batch(o, a.likely[i])
+		n, worth, most := m.batch(o, a.likely[i])
+		a.reach[i] = most
 		if n == 0 {
 			continue
 		}
@@ -215,12 +243,15 @@ const (
 	keepWay   = 0.9  // of the direction of the steps before
 	keepSize  = 0.99 // of the mean square slope seen before
 	keepMean  = 0.98 // of the running mean of the prices
-	tryMean   = 25   // steps between looks at the running mean
+	fullLook  = 8    // steps between looks at all options
+	sparse    = 7    // at first one option in so many stands for all
+	sparseFor = 0.15 // of the work
 )
 
-// climb makes so many steps from x and returns the best prices seen: along the
-// way, and of their running mean.
-func (a *ascent) climb(ctx context.Context, x []float64, steps int, step float64, tell func(best float64)) []float64 {
+// climb makes steps from x until so much work is done and returns the best
+// prices seen: along the way, and of their running mean. Most steps look only
+// at options that pay or nearly pay; only a look at all of them counts.
+func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64, tell func(best float64)) []float64 {
 	best, top := math.Inf(1), append([]float64(nil), x...)
 	see := func(now float64, at []float64) {
 		if now < best {
@@ -230,9 +261,30 @@ func (a *ascent) climb(ctx context.Context, x []float64, steps int, step float64
 	}
 	way, size, mean := make([]float64, len(x)), make([]float64, len(x)), append([]float64(nil), x...)
 	wayLeft, sizeLeft := 1.0, 1.0
-	shrink := math.Pow(lastStep/step, 1/float64(max(steps, 1)))
-	for n := 1; n <= steps && ctx.Err() == nil; n++ {
-		see(a.value(x), x)
+	some := a.everything()
+	if first == firstStep && len(some) > 50*sparse {
+		some = nil
+		for i := range a.e.opts {
+			if i%sparse == 0 || len(a.e.opts[i].musts) > 0 || a.e.opts[i].locked > 0 {
+				some = append(some, int32(i))
+			}
+		}
+	}
+	coarse := len(some) < len(a.e.opts)
+	for n := 1; a.work < work && ctx.Err() == nil; n++ {
+		done := float64(a.work) / float64(work)
+		step := first * math.Pow(lastStep/first, done)
+		switch {
+		case coarse && done < sparseFor:
+			a.value(x, some)
+		case n%fullLook == 0 || coarse:
+			coarse = false
+			see(a.value(x, a.everything()), x)
+			some = a.near(-0.3 - 30*step)
+			tell(best)
+		default:
+			a.value(x, some)
+		}
 		wayLeft *= keepWay
 		sizeLeft *= keepSize
 		for r := range x {
@@ -249,11 +301,10 @@ func (a *ascent) climb(ctx context.Context, x []float64, steps int, step float64
 			x[r] = min(max(x[r]-step*a.typical[r]*move, 0), a.most[r])
 			mean[r] += (1 - keepMean) * (x[r] - mean[r])
 		}
-		step *= shrink
-		if n%tryMean == 0 || n == steps {
-			see(a.value(mean), mean)
-			tell(best)
-		}
 	}
+	for _, at := range [][]float64{x, mean} {
+		see(a.value(at, a.everything()), at)
+	}
+	tell(best)
 	return top
 }

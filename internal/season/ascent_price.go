@@ -2,6 +2,7 @@ package season
 
 import (
 	"cmp"
+	"math"
 	"slices"
 )
 
@@ -226,18 +227,20 @@ func (m *market) eatFresh(food, lo int, meals []float64, times float64, take fun
 }
 
 // batch is the best number of plants of o and what it is worth at the prices,
-// searched from a likely number on; 0 plants are worth 0.
-func (m *market) batch(o *column, likely int) (n int, worth float64) {
+// searched from a likely number on; 0 plants are worth 0. most is never below
+// the worth of any number.
+func (m *market) batch(o *column, likely int) (n int, worth, most float64) {
 	if o.min > o.max && o.locked == 0 {
-		return 0, 0
+		return 0, 0, math.Inf(-1)
 	}
 	fixed, plant := m.cost(o)
 	if o.locked > 0 {
-		return o.locked, m.gain(o, o.locked, fixed, plant)
+		return o.locked, m.gain(o, o.locked, fixed, plant), math.Inf(1)
 	}
 	slope := m.most(o) - plant
-	if max(float64(o.min)*slope, float64(o.max)*slope)-fixed <= 0 {
-		return 0, 0
+	most = max(float64(o.min)*slope, float64(o.max)*slope) - fixed
+	if most <= 0 {
+		return 0, 0, most
 	}
 	n = min(max(likely, o.min), o.max)
 	worth = m.gain(o, n, fixed, plant)
@@ -262,9 +265,9 @@ func (m *market) batch(o *column, likely int) (n int, worth float64) {
 		}
 	}
 	if worth <= 0 {
-		return 0, 0
+		return 0, 0, worth
 	}
-	return n, worth
+	return n, worth, worth
 }
 
 func (m *market) gain(o *column, n int, fixed, plant float64) float64 {

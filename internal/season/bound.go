@@ -5,9 +5,9 @@ import (
 	"math"
 )
 
-// DefaultBoundWork is the work of a Bound that is given none: about two
-// seconds of one processor, whatever the size of the problem.
-const DefaultBoundWork = 6_000_000
+// DefaultBoundWork is the work of a Bound that is given none: one to three
+// seconds of one processor.
+const DefaultBoundWork = 2_000_000
 
 // BoundLimits steer Bound. The zero value is lawful.
 type BoundLimits struct {
@@ -16,8 +16,8 @@ type BoundLimits struct {
 	Progress func(bound float64) // called now and then; nil = not
 }
 
-// leastSteps is the least number of steps worth making.
-const leastSteps = 200
+// leastLooks is how often each option is looked at in the shortest search.
+const leastLooks = 50
 
 // Bound proves how much a season can be worth at most: no plan that meets all
 // limits has a value above it by Evaluate, on the futures, or by Expect, on the
@@ -45,8 +45,8 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 			lim.Progress(best)
 		}
 	}
-	steps := max(lim.Work/max(len(p.Options), 1), leastSteps)
-	c := a.certificate(a.climb(ctx, x, steps, step, tell))
+	work := max(lim.Work, leastLooks*len(p.Options))
+	c := a.certificate(a.climb(ctx, x, work, step, tell))
 	c.Work = a.work
 	c.Bound = CheckBound(p, c)
 	if lim.Warm != nil {

@@ -60,7 +60,7 @@ func randomPrices(p *Problem, seed uint64) *Certificate {
 		}
 	}
 	fill(c.Shelf, 0.3)
-	fill(c.Minutes, 0.2) // some above the cost of a minute over
+	fill(c.Minutes, 2) // some above the cost of a minute over
 	fill(c.Musts, 2)
 	for name := range p.Totals {
 		c.Totals[name] = r.Float64()
@@ -117,6 +117,25 @@ func TestBoundIsAboveEveryPlan(t *testing.T) {
 	}
 }
 
+// TestBoundSparesAnAvoidableReturn: where pulling early avoids the cost of an
+// early return, the bound does not charge it.
+func TestBoundSparesAnAvoidableReturn(t *testing.T) {
+	p := oneBed(6, 0)
+	p.Spaces[0].Batch, p.Batches = 0, []Batch{{ID: "b"}}
+	o := crop("leek.3", 3, 4, 0.5, 2, 2)
+	o.Crop, o.Family, o.Interval, o.RotationCost = "leek", 0, 2, 50
+	p.Options = []Option{o}
+	p.Stays = []Stay{{ID: "old", Crop: "onion", Plants: 1, End: 1, MustKeepTo: -1, Food: -1, Footprint: []float64{0.1}}}
+	best := Brute(p)
+	if c := Bound(context.Background(), p, BoundLimits{Work: 1}); best.Pull[0] >= 1 || c.Bound < best.Value {
+		t.Errorf("best %.6f with pull %v, bound %.6f", best.Value, best.Pull, c.Bound)
+	}
+	p.Stays[0].MustKeepTo = 1
+	if c := Bound(context.Background(), p, BoundLimits{Work: 1}); c.Bound > 0.01 {
+		t.Errorf("a return that cannot be avoided costs more than it gives, bound %.6f", c.Bound)
+	}
+}
+
 // TestCheckerAgreesWithAscent: two codes that share nothing but the problem
 // find the same bound at the same prices.
 func TestCheckerAgreesWithAscent(t *testing.T) {
@@ -130,8 +149,8 @@ func TestCheckerAgreesWithAscent(t *testing.T) {
 func agree(t *testing.T, p *Problem, steps int) {
 	t.Helper()
 	a := newAscent(newExpected(p))
-	x := a.climb(context.Background(), make([]float64, len(a.limit)), steps, firstStep, func(float64) {})
-	own, checked := a.value(x), CheckBound(p, a.certificate(x))
+	x := a.climb(context.Background(), make([]float64, len(a.limit)), steps*len(p.Options), firstStep, func(float64) {})
+	own, checked := a.value(x, a.everything()), CheckBound(p, a.certificate(x))
 	if math.Abs(own-checked) > 1e-6*(1+math.Abs(own)) {
 		t.Errorf("the ascent says %.9f, the checker %.9f", own, checked)
 	}

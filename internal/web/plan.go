@@ -2,6 +2,7 @@ package web
 
 import (
 	"fmt"
+	"math"
 	"net/http"
 	"sort"
 
@@ -15,6 +16,7 @@ type PlanPage struct {
 	Status  string
 	Gain    string
 	Range   string
+	Bound   string // how much better another plan could be
 	Seconds []Phase
 	Rows    []PlanRow
 }
@@ -34,6 +36,10 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 	p.Status = statusWords(day.Plan.Status)
 	p.Gain = fmt.Sprintf("%s meals, against %s if nothing more is planted.", meals(day.Plan.Value), meals(day.Plan.Nothing))
 	p.Range = fmt.Sprintf("%s on average; %s in the lowest, %s in the highest.", meals(day.Plan.Mean), meals(day.Plan.Low), meals(day.Plan.High))
+	p.Bound = "Not known."
+	if day.Plan.Proved {
+		p.Bound = fmt.Sprintf("At most %.0f %% of what this plan adds, counted on average harvests. This was checked.", math.Ceil(100*day.Plan.Gap-1e-9))
+	}
 	for name := range day.Plan.Seconds {
 		p.Seconds = append(p.Seconds, Phase{Name: name})
 	}
