@@ -14,18 +14,19 @@ const module = "bedweek/internal/"
 // floor orders the rooms: a package imports only from lower floors, and two
 // packages on one floor do not know each other (docs/decisions/0001-rooms.md).
 var floor = map[string]int{
-	"unit": 0, "cal": 0, "geom": 0, "chance": 0, "heap": 0,
+	"unit": 0, "cal": 0, "geom": 0, "chance": 0, "heap": 0, "photo": 0, "gate": 0,
 	"sun":     1,
 	"weather": 2, "shade": 2,
 	"crop": 3, "water": 3,
 	"garden": 4, "stand": 4,
 	"ledger": 5, "season": 5,
 	"reckon": 6, "verify": 6, "fetch": 6,
-	"web": 8,
+	"agenda": 7,
+	"web":    8,
 }
 
 // worldly rooms may touch disk, network and clock; all others are pure.
-var worldly = map[string]bool{"ledger": true, "web": true, "fetch": true}
+var worldly = map[string]bool{"ledger": true, "gate": true, "web": true, "fetch": true}
 
 // tests only, not part of the program.
 var harness = map[string]bool{"crash": true}

@@ -22,13 +22,28 @@ import (
 type sheetFile struct {
 	name string
 	data []byte
+	read func() ([]byte, error) // for what is large; nil = data is all
+}
+
+func (f sheetFile) bytes() ([]byte, error) {
+	if f.read == nil {
+		return f.data, nil
+	}
+	return f.read()
+}
+
+// Extra is a file that somebody else adds to an export, as the plan's calendar.
+type Extra struct {
+	Name string
+	Data []byte
 }
 
 // Export writes the whole record into a new or empty folder, in files that
 // need no program of ours: events.csv, plantings.csv, events.json, the garden
-// file when there is one, and README.txt, which describes every column.
-func (l *Ledger) Export(ctx context.Context, folder string) error {
-	files, _, err := l.export(ctx)
+// file when there is one, the pictures, and README.txt, which describes every
+// column and the extra files.
+func (l *Ledger) Export(ctx context.Context, folder string, more ...Extra) error {
+	files, _, err := l.export(ctx, more)
 	if err != nil {
 		return fmt.Errorf("exporting: %w", err)
 	}
@@ -43,8 +58,15 @@ func (l *Ledger) Export(ctx context.Context, folder string) error {
 		return fmt.Errorf("exporting: %s is not empty. Name a new folder", folder)
 	}
 	for _, f := range files {
-		path := filepath.Join(folder, f.name)
-		if err := os.WriteFile(path, f.data, 0o600); err != nil {
+		path := filepath.Join(folder, filepath.FromSlash(f.name))
+		data, err := f.bytes()
+		if err == nil {
+			err = os.MkdirAll(filepath.Dir(path), 0o700)
+		}
+		if err != nil {
+			return fmt.Errorf("exporting %s: %w", f.name, err)
+		}
+		if err := os.WriteFile(path, data, 0o600); err != nil {
 			return fmt.Errorf("exporting: %w", err)
 		}
 		if err := syncFile(path); err != nil {
@@ -56,8 +78,8 @@ func (l *Ledger) Export(ctx context.Context, folder string) error {
 
 // ExportZip writes the same files as one zip archive. The same record gives
 // the same bytes.
-func (l *Ledger) ExportZip(ctx context.Context, w io.Writer) error {
-	files, at, err := l.export(ctx)
+func (l *Ledger) ExportZip(ctx context.Context, w io.Writer, more ...Extra) error {
+	files, at, err := l.export(ctx, more)
 	if err != nil {
 		return fmt.Errorf("exporting: %w", err)
 	}
@@ -67,7 +89,11 @@ func (l *Ledger) ExportZip(ctx context.Context, w io.Writer) error {
 		if err != nil {
 			return fmt.Errorf("exporting %s: %w", f.name, err)
 		}
-		if _, err := p.Write(f.data); err != nil {
+		data, err := f.bytes()
+		if err != nil {
+			return fmt.Errorf("exporting %s: %w", f.name, err)
+		}
+		if _, err := p.Write(data); err != nil {
 			return fmt.Errorf("exporting %s: %w", f.name, err)
 		}
 	}
@@ -78,7 +104,7 @@ func (l *Ledger) ExportZip(ctx context.Context, w io.Writer) error {
 }
 
 // export makes the files, and tells when the last entry was written.
-func (l *Ledger) export(ctx context.Context) ([]sheetFile, time.Time, error) {
+func (l *Ledger) export(ctx context.Context, more []Extra) ([]sheetFile, time.Time, error) {
 	events, err := l.Events(ctx)
 	if err != nil {
 		return nil, time.Time{}, err
@@ -101,13 +127,19 @@ func (l *Ledger) export(ctx context.Context) ([]sheetFile, time.Time, error) {
 		return nil, at, err
 	}
 	files := []sheetFile{
-		{"README.txt", readme(events, state)},
-		{"events.csv", eventSheet},
-		{"plantings.csv", plantingSheet},
-		{"events.json", all},
+		{name: "README.txt", data: readme(events, state, more)},
+		{name: "events.csv", data: eventSheet},
+		{name: "plantings.csv", data: plantingSheet},
+		{name: "events.json", data: all},
 	}
 	if state.GardenText != "" {
-		files = append(files, sheetFile{"garden.yaml", []byte(state.GardenText)})
+		files = append(files, sheetFile{name: "garden.yaml", data: []byte(state.GardenText)})
+	}
+	for _, x := range more {
+		files = append(files, sheetFile{name: x.Name, data: x.Data})
+	}
+	for _, d := range photosNamed(events) {
+		files = append(files, sheetFile{name: "photos/" + d + ".jpg", read: func() ([]byte, error) { return OpenPhoto(l.dir, d, false) }})
 	}
 	return files, at, nil
 }

@@ -79,7 +79,7 @@ func plantingSheetColumns() []column[Planting] {
 }
 
 // readme describes the export for somebody who has nothing but the folder.
-func readme(events []Event, s State) []byte {
+func readme(events []Event, s State, more []Extra) []byte {
 	var b bytes.Buffer
 	last := firstChain()
 	if n := len(events); n > 0 {
@@ -95,14 +95,16 @@ events.csv     every entry, one a line, in the order of writing
 plantings.csv  what the entries amount to: one planting a line
 events.json    every entry again, with all its words and nothing left out
 garden.yaml    the garden file as last accepted (only if there is one)
-
+photos/        the pictures, each named by the SHA-256 of its bytes (only if
+               there are any); a photo entry says what is in it
+%s
 A cell that begins with = + - @ or a tab has an apostrophe in front, so that a
 spreadsheet does not take it for a formula. Take one apostrophe away to get
 the text. Numbers have none.
 
 An entry is never changed. One that was wrong is taken back by a later entry.
 
-`, len(events), len(s.Plantings))
+`, len(events), len(s.Plantings), calendarWords(more))
 	b.WriteString("COLUMNS OF events.csv\n\n")
 	for _, c := range eventSheetColumns() {
 		fmt.Fprintf(&b, "  %-11s %s\n", c.name, c.means)
@@ -131,4 +133,15 @@ the chain go in as 32 bytes, not as hexadecimal.
 The last entry's chain is %s.
 `, hex.EncodeToString(last))
 	return b.Bytes()
+}
+
+// calendarWords describes the extra files.
+func calendarWords(more []Extra) string {
+	words := ""
+	for _, x := range more {
+		if x.Name == "plan.ics" {
+			words += "plan.ics       the plan as it stood that day, for any calendar program (iCalendar)\n"
+		}
+	}
+	return words
 }
