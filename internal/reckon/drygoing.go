@@ -88,17 +88,22 @@ func going(in *Inputs, rows []DryRow, days, futures int) *Going {
 		every int
 	}
 	var helped []due
+	mortal := 0 // spaces that may be lost, not only set back
 	for _, r := range order {
 		if r.Empty {
 			continue
 		}
 		alive := ofTwenty(r.Answer.Survives.Never, futures)
-		g.First = append(g.First, GoingRow{Space: r.Space, Name: r.Name, OfTwenty: alive, Lost: lostWords(r.Answer, alive), Do: goingDo(r, alive)})
+		g.First = append(g.First, GoingRow{Space: r.Space, Name: r.Name, OfTwenty: alive, Lost: lostWords(r.Answer, alive), Do: goingDo(r, alive, days)})
 		if r.shaded >= 0 && alive < needsHelp && r.shaded >= alive+shadeHelps {
 			g.Move = append(g.Move, fmt.Sprintf("%s: into half shade, out of the wind, close to the others. It then lasts in %d of 20, not %d. Wet it weighs about %.0f kg; two people, or wheels.",
 				sentenceName(r.Name), r.shaded, alive, r.wetKg))
 		}
-		if alive < needsHelp {
+		lost, thirsty := alive < needsHelp, r.Answer.OutDry.Likely < 24*float64(days)
+		if lost {
+			mortal++
+		}
+		if lost || thirsty {
 			e := max(1, int(r.Answer.OutDry.Early/24))
 			helped = append(helped, due{r, e})
 			every = min(every, e)
@@ -115,7 +120,14 @@ func going(in *Inputs, rows []DryRow, days, futures int) *Going {
 		}
 		g.Visits = append(g.Visits, in.Date+cal.Day(d))
 	}
-	g.Words = fmt.Sprintf("%s would not surely last. Somebody must come %s.", spacesSentence(len(helped)), everyWords(every))
+	switch set := len(helped) - mortal; {
+	case mortal == 0:
+		g.Words = fmt.Sprintf("All of it lives, soaked on leaving. %s would be dry before you are back, and set back. Better if somebody comes %s.", spacesSentence(set), everyWords(every))
+	case set == 0:
+		g.Words = fmt.Sprintf("%s may be lost. Somebody must come %s.", spacesSentence(mortal), everyWords(every))
+	default:
+		g.Words = fmt.Sprintf("%s may be lost, and %d more would be set back. Somebody must come %s.", spacesSentence(mortal), set, everyWords(every))
+	}
 	for _, h := range helped {
 		g.Round = append(g.Round, roundRow(h.row, h.every, every, g.Visits, in.Date))
 	}
@@ -203,10 +215,12 @@ func lostWords(a water.Answer, alive int) string {
 	return fmt.Sprintf("lost after about %s (%.0f to %.0f)", daysWords(a.Survives.Likely), math.Floor(a.Survives.Early), math.Ceil(a.Survives.Late))
 }
 
-func goingDo(r DryRow, alive int) string {
+func goingDo(r DryRow, alive, days int) string {
 	switch {
-	case alive >= needsHelp:
+	case alive >= needsHelp && r.Answer.OutDry.Likely >= 24*float64(days):
 		return "Soak it on leaving."
+	case alive >= needsHelp:
+		return fmt.Sprintf("Soak it on leaving. Dry, and set back, after about %s.", daysWords(r.Answer.OutDry.Likely/24))
 	case r.Answer.HasLine:
 		return "Leave its line on the timer. Try the timer for two days before."
 	case r.Answer.OutDry.Early < 24:

@@ -47,12 +47,13 @@ func climateOf(in *Inputs, p *Place) Climate {
 	south := in.Garden.Place.LatDeg < 0
 	var years []weather.FrostYear
 	if in.Record != nil {
-		for _, y := range weather.FrostYears(in.Record.Start, in.Record.Days, freezeC, south) {
+		known := in.Record.Days[:max(0, min(len(in.Record.Days), int(in.Date-in.Record.Start)))] // nothing after the date counts
+		for _, y := range weather.FrostYears(in.Record.Start, known, freezeC, south) {
 			if y.Whole {
 				years = append(years, y)
 			}
 		}
-		c.Record = fmt.Sprintf("The record %s has %s.", in.Record.Name, wholeYears(len(years)))
+		c.Record = fmt.Sprintf("The record %s has %s until now.", in.Record.Name, wholeYears(len(years)))
 		if len(years) < yearsFor {
 			c.Record += " That is too few for one year in ten. Trust the twenty futures, which are widened for it."
 		}
