@@ -3,15 +3,19 @@ package main
 import (
 	"context"
 	"encoding/json"
+	"errors"
 	"fmt"
+	"io"
 	"os"
+	"strings"
 	"time"
 
 	"bedweek/internal/crop"
 	"bedweek/internal/reckon"
+	"bedweek/internal/season"
 )
 
-const helpPlan = `bedweek plan GARDEN [-weather FILE] [-from DATE] [-weeks N] [-work N | -seconds S] [-seed N] [-json]
+const helpPlan = `bedweek plan GARDEN [-weather FILE] [-from DATE] [-weeks N] [-work N | -seconds S] [-seed N] [-json] [-mps FILE]
 
 Print the season plan of a garden file: what to start where and when, what
 stays, what will be on the table, and how sure all this is.
@@ -28,6 +32,8 @@ stays, what will be on the table, and how sure all this is.
   -seconds S     stop the search after S seconds; the plan then says so
   -seed N        draws the futures and steers the search (1)
   -json          print JSON
+  -mps FILE      also write the model that was solved, in free MPS, for any
+                 solver to check; the plan goes beside it with the ending .sol
 
 Exit 0: a plan. 1: faults, or the musts cannot all be met. 2: wrong usage.
 `
@@ -41,6 +47,7 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 	seconds := fs.Float64("seconds", 0, "")
 	seed := fs.Uint64("seed", 1, "")
 	asJSON := fs.Bool("json", false, "")
+	mps := fs.String("mps", "", "")
 	names, code, done := parse(w, fs, helpPlan, args)
 	if done {
 		return code
@@ -77,6 +84,12 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 		fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
 		return exitNo
 	}
+	if *mps != "" {
+		if err := writeModel(w, *mps, r); err != nil {
+			fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
+			return exitNo
+		}
+	}
 	if *asJSON {
 		enc := json.NewEncoder(w.out)
 		enc.SetIndent("", " ")
@@ -91,6 +104,34 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 		return exitNo
 	}
 	return exitDone
+}
+
+// largeModel is the size, in options, from which few solvers get anywhere.
+const largeModel = 3000
+
+// writeModel writes the model and the plan beside it.
+func writeModel(w *world, path string, r *reckon.Result) error {
+	if n := len(r.Problem.Options); n > largeModel {
+		fmt.Fprintf(w.err, "the model has %d possible plantings in %d spaces over %d weeks: large for most solvers; written all the same\n",
+			n, len(r.Problem.Spaces), r.Problem.Weeks)
+	}
+	_, _, bound := r.Expected()
+	for _, f := range []struct {
+		path  string
+		write func(io.Writer) error
+	}{
+		{path, func(out io.Writer) error { return season.WriteMPS(out, r.Problem) }},
+		{strings.TrimSuffix(path, ".mps") + ".sol", func(out io.Writer) error { return season.WriteSol(out, r.Problem, &r.Plan, bound) }},
+	} {
+		out, err := os.Create(f.path)
+		if err != nil {
+			return fmt.Errorf("writing the model: %w", err)
+		}
+		if err := errors.Join(f.write(out), out.Close()); err != nil {
+			return fmt.Errorf("writing %s: %w", f.path, err)
+		}
+	}
+	return nil
 }
 
 // loadInputs reads garden, weather and book; nil with an exit code on faults.

@@ -1,0 +1,387 @@
+NAME season
+ROWS
+ N cost
+ L most.s0.c1.0.2
+ G least.s0.c1.0.2
+ L most.s0.c1.1.0
+ G least.s0.c1.1.0
+ L most.s0.c2.2.1
+ G least.s0.c2.2.1
+ L most.s0.c0.3.0
+ G least.s0.c0.3.0
+ L most.s0.c0.4.0
+ G least.s0.c0.4.0
+ E pulled.stay0
+ L minutes.w00
+ L minutes.w01
+ L minutes.w02
+ L minutes.w03
+ L total.g
+ L ground.s0.w02
+ L roots.s0.w02
+ L ground.s0.w03
+ L roots.s0.w03
+ L ground.s0.w00
+ L roots.s0.w00
+ L support.s0.w00
+ L ground.s0.w01
+ L roots.s0.w01
+ L shelf.w-2
+ L shelf.w-1
+ L picked.f0.w00
+ G rises.f0.w00
+ E sum.f0.w00
+ L first.f0.w00
+ L picked.f0.w01
+ G rises.f0.w01
+ E sum.f0.w01
+ L first.f0.w01
+ L picked.f0.w02
+ G rises.f0.w02
+ E sum.f0.w02
+ L first.f0.w02
+ L picked.f0.w03
+ G rises.f0.w03
+ E sum.f0.w03
+ L first.f0.w03
+ L keeps.f0.w00
+ L keeps.f0.w01
+ G leaves.b0.f0.w00.start.s0.c1.1.0
+ G leaves.b0.f0.w00.start.s0.c0.3.0
+ G leaves.b0.f1.w02.start.s0.c0.4.0
+ G leaves.b0.f1.w-1.pull.stay0.before
+ G leaves.b0.f1.w00.pull.stay0.w00
+ G leaves.b0.f1.w01.pull.stay0.w01
+ G leaves.b0.f1.w02.pull.stay0.w02
+ G soon.b0.f1.i2.w00.w-1
+ L back.s0.c0.4.0
+ L clear.w-1
+ E standson.s0.w-1
+ G clears.s0.w-1.pull.stay0.before
+ L clear.w00
+ E standson.s0.w00
+ G clears.s0.w00.start.s0.c1.1.0
+ G clears.s0.w00.start.s0.c0.3.0
+ G clears.s0.w00.pull.stay0.w00
+ L clear.w01
+ E standson.s0.w01
+ G clears.s0.w01.start.s0.c2.2.1
+ G clears.s0.w01.pull.stay0.w01
+ L clear.w02
+ E standson.s0.w02
+ G clears.s0.w02.start.s0.c0.4.0
+ G clears.s0.w02.pull.stay0.w02
+COLUMNS
+ M MARKER 'MARKER' 'INTORG'
+ start.s0.c1.0.2 cost 0.1372741331405398
+ start.s0.c1.0.2 most.s0.c1.0.2 -2
+ start.s0.c1.0.2 least.s0.c1.0.2 -2
+ start.s0.c1.0.2 minutes.w02 5
+ start.s0.c1.0.2 standson.s0.w02 1
+ plants.s0.c1.0.2 cost -0.18
+ plants.s0.c1.0.2 most.s0.c1.0.2 1
+ plants.s0.c1.0.2 least.s0.c1.0.2 1
+ plants.s0.c1.0.2 minutes.w02 1.2272097243407294
+ plants.s0.c1.0.2 minutes.w03 3.4610160648254915
+ plants.s0.c1.0.2 total.g 1
+ plants.s0.c1.0.2 ground.s0.w02 0.09698356718448534
+ plants.s0.c1.0.2 roots.s0.w02 19.847017186446376
+ plants.s0.c1.0.2 ground.s0.w03 0.12057799434985
+ plants.s0.c1.0.2 roots.s0.w03 24.675453745854156
+ start.s0.c1.1.0 cost 0.2520603795530394
+ start.s0.c1.1.0 most.s0.c1.1.0 -2
+ start.s0.c1.1.0 least.s0.c1.1.0 -2
+ start.s0.c1.1.0 minutes.w00 5
+ start.s0.c1.1.0 leaves.b0.f0.w00.start.s0.c1.1.0 -1
+ start.s0.c1.1.0 clears.s0.w00.start.s0.c1.1.0 -1
+ plants.s0.c1.1.0 cost -0.18
+ plants.s0.c1.1.0 most.s0.c1.1.0 1
+ plants.s0.c1.1.0 least.s0.c1.1.0 1
+ plants.s0.c1.1.0 minutes.w00 3.474497395156402
+ plants.s0.c1.1.0 ground.s0.w00 0.06347284096170946
+ plants.s0.c1.1.0 roots.s0.w00 12.910467179572496
+ plants.s0.c1.1.0 support.s0.w00 0.2
+ start.s0.c2.2.1 cost 0.03780766614629857
+ start.s0.c2.2.1 most.s0.c2.2.1 -1
+ start.s0.c2.2.1 least.s0.c2.2.1 -1
+ start.s0.c2.2.1 minutes.w01 5
+ start.s0.c2.2.1 clears.s0.w01.start.s0.c2.2.1 -1
+ plants.s0.c2.2.1 cost 0.12000000000000001
+ plants.s0.c2.2.1 most.s0.c2.2.1 1
+ plants.s0.c2.2.1 least.s0.c2.2.1 1
+ plants.s0.c2.2.1 minutes.w01 1.642050534311387
+ plants.s0.c2.2.1 ground.s0.w01 0.24679896774704016
+ plants.s0.c2.2.1 roots.s0.w01 22.527221149060612
+ start.s0.c0.3.0 cost 0.008229688607633666
+ start.s0.c0.3.0 most.s0.c0.3.0 -2
+ start.s0.c0.3.0 least.s0.c0.3.0 -2
+ start.s0.c0.3.0 minutes.w00 5
+ start.s0.c0.3.0 leaves.b0.f0.w00.start.s0.c0.3.0 -1
+ start.s0.c0.3.0 clears.s0.w00.start.s0.c0.3.0 -1
+ plants.s0.c0.3.0 cost -0.18
+ plants.s0.c0.3.0 most.s0.c0.3.0 1
+ plants.s0.c0.3.0 least.s0.c0.3.0 1
+ plants.s0.c0.3.0 minutes.w00 2.0312203904698536
+ plants.s0.c0.3.0 ground.s0.w00 0.2443209854383699
+ plants.s0.c0.3.0 roots.s0.w00 11.896058779241075
+ plants.s0.c0.3.0 support.s0.w00 0.2
+ start.s0.c0.4.0 cost 0.022854230511293094
+ start.s0.c0.4.0 most.s0.c0.4.0 -1
+ start.s0.c0.4.0 least.s0.c0.4.0 -1
+ start.s0.c0.4.0 minutes.w00 5
+ start.s0.c0.4.0 leaves.b0.f1.w02.start.s0.c0.4.0 -1
+ start.s0.c0.4.0 standson.s0.w00 1
+ start.s0.c0.4.0 standson.s0.w01 1
+ start.s0.c0.4.0 clears.s0.w02.start.s0.c0.4.0 -1
+ plants.s0.c0.4.0 cost 0.12000000000000001
+ plants.s0.c0.4.0 most.s0.c0.4.0 1
+ plants.s0.c0.4.0 least.s0.c0.4.0 1
+ plants.s0.c0.4.0 minutes.w00 0.9221865814705668
+ plants.s0.c0.4.0 total.g 1
+ plants.s0.c0.4.0 ground.s0.w02 0.09738719987959268
+ plants.s0.c0.4.0 roots.s0.w02 19.730586058064503
+ plants.s0.c0.4.0 ground.s0.w00 0.09738719987959268
+ plants.s0.c0.4.0 roots.s0.w00 19.730586058064503
+ plants.s0.c0.4.0 ground.s0.w01 0.09738719987959268
+ plants.s0.c0.4.0 roots.s0.w01 19.730586058064503
+ plants.s0.c0.4.0 shelf.w-2 1
+ plants.s0.c0.4.0 shelf.w-1 1
+ plants.s0.c0.4.0 picked.f0.w00 -0.6969690322875977
+ plants.s0.c0.4.0 picked.f0.w01 -0.05735250934958458
+ plants.s0.c0.4.0 picked.f0.w02 -0.5382574200630188
+ plants.s0.c0.4.0 back.s0.c0.4.0 1
+ pull.stay0.before cost 0.11113637292589505
+ pull.stay0.before pulled.stay0 1
+ pull.stay0.before leaves.b0.f1.w-1.pull.stay0.before -1
+ pull.stay0.before clears.s0.w-1.pull.stay0.before -1
+ pull.stay0.w00 cost 0.11113637292589505
+ pull.stay0.w00 pulled.stay0 1
+ pull.stay0.w00 minutes.w00 1.7286298958946555
+ pull.stay0.w00 ground.s0.w00 0.27345089004821205
+ pull.stay0.w00 roots.s0.w00 10.909240624175764
+ pull.stay0.w00 support.s0.w00 0.1
+ pull.stay0.w00 leaves.b0.f1.w00.pull.stay0.w00 -1
+ pull.stay0.w00 standson.s0.w-1 1
+ pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
+ pull.stay0.w01 cost 0.11113637292589505
+ pull.stay0.w01 pulled.stay0 1
+ pull.stay0.w01 minutes.w00 1.7286298958946555
+ pull.stay0.w01 minutes.w01 3.8017037372869167
+ pull.stay0.w01 ground.s0.w00 0.27345089004821205
+ pull.stay0.w01 roots.s0.w00 10.909240624175764
+ pull.stay0.w01 support.s0.w00 0.1
+ pull.stay0.w01 ground.s0.w01 0.25909040775696895
+ pull.stay0.w01 roots.s0.w01 10.33633352276986
+ pull.stay0.w01 leaves.b0.f1.w01.pull.stay0.w01 -1
+ pull.stay0.w01 standson.s0.w-1 1
+ pull.stay0.w01 standson.s0.w00 1
+ pull.stay0.w01 clears.s0.w01.pull.stay0.w01 -1
+ pull.stay0.w02 cost -0.05957288915465342
+ pull.stay0.w02 pulled.stay0 1
+ pull.stay0.w02 minutes.w00 1.7286298958946555
+ pull.stay0.w02 minutes.w01 3.8017037372869167
+ pull.stay0.w02 ground.s0.w02 0.25909040775696895
+ pull.stay0.w02 roots.s0.w02 10.33633352276986
+ pull.stay0.w02 ground.s0.w00 0.27345089004821205
+ pull.stay0.w02 roots.s0.w00 10.909240624175764
+ pull.stay0.w02 support.s0.w00 0.1
+ pull.stay0.w02 ground.s0.w01 0.25909040775696895
+ pull.stay0.w02 roots.s0.w01 10.33633352276986
+ pull.stay0.w02 leaves.b0.f1.w02.pull.stay0.w02 -1
+ pull.stay0.w02 standson.s0.w-1 1
+ pull.stay0.w02 standson.s0.w00 1
+ pull.stay0.w02 standson.s0.w01 1
+ pull.stay0.w02 clears.s0.w02.pull.stay0.w02 -1
+ M MARKER 'MARKER' 'INTEND'
+ over.w00 cost 0.05
+ over.w00 minutes.w00 -1
+ over.w01 cost 0.05
+ over.w01 minutes.w01 -1
+ over.w02 cost 0.05
+ over.w02 minutes.w02 -1
+ over.w03 cost 0.05
+ over.w03 minutes.w03 -1
+ used.f0.w00 cost 0
+ used.f0.w00 picked.f0.w00 1
+ used.f0.w00 rises.f0.w00 1
+ used.f0.w00 first.f0.w00 -1
+ used.f0.w00 picked.f0.w01 -1
+ used.f0.w00 rises.f0.w01 -1
+ used.f0.w00 keeps.f0.w00 1
+ eaten.f0.w00 cost 0
+ eaten.f0.w00 sum.f0.w00 1
+ eaten.f0.w00 first.f0.w00 1
+ eaten.f0.w00 sum.f0.w01 -1
+ eat.f0.w00.1 cost -1.786211535151929
+ eat.f0.w00.1 sum.f0.w00 -1
+ eat.f0.w00.2 cost -1.034358508192191
+ eat.f0.w00.2 sum.f0.w00 -1
+ eat.f0.w00.3 cost -0.2825054812324534
+ eat.f0.w00.3 sum.f0.w00 -1
+ used.f0.w01 cost 0
+ used.f0.w01 picked.f0.w01 1
+ used.f0.w01 rises.f0.w01 1
+ used.f0.w01 first.f0.w01 -1
+ used.f0.w01 picked.f0.w02 -1
+ used.f0.w01 rises.f0.w02 -1
+ used.f0.w01 keeps.f0.w01 1
+ eaten.f0.w01 cost 0
+ eaten.f0.w01 sum.f0.w01 1
+ eaten.f0.w01 first.f0.w01 1
+ eaten.f0.w01 sum.f0.w02 -1
+ eat.f0.w01.1 cost -1.7685262724276525
+ eat.f0.w01.1 sum.f0.w01 -1
+ eat.f0.w01.2 cost -1.0241173348437536
+ eat.f0.w01.2 sum.f0.w01 -1
+ eat.f0.w01.3 cost -0.27970839725985486
+ eat.f0.w01.3 sum.f0.w01 -1
+ used.f0.w02 cost 0
+ used.f0.w02 picked.f0.w02 1
+ used.f0.w02 rises.f0.w02 1
+ used.f0.w02 first.f0.w02 -1
+ used.f0.w02 picked.f0.w03 -1
+ used.f0.w02 rises.f0.w03 -1
+ eaten.f0.w02 cost 0
+ eaten.f0.w02 sum.f0.w02 1
+ eaten.f0.w02 first.f0.w02 1
+ eaten.f0.w02 sum.f0.w03 -1
+ eaten.f0.w02 keeps.f0.w00 -1
+ eat.f0.w02.1 cost -1.7510161113145073
+ eat.f0.w02.1 sum.f0.w02 -1
+ eat.f0.w02.2 cost -1.013977559251241
+ eat.f0.w02.2 sum.f0.w02 -1
+ eat.f0.w02.3 cost -0.2769390071879751
+ eat.f0.w02.3 sum.f0.w02 -1
+ used.f0.w03 cost 0
+ used.f0.w03 picked.f0.w03 1
+ used.f0.w03 rises.f0.w03 1
+ used.f0.w03 first.f0.w03 -1
+ eaten.f0.w03 cost 0
+ eaten.f0.w03 sum.f0.w03 1
+ eaten.f0.w03 first.f0.w03 1
+ eaten.f0.w03 keeps.f0.w01 -1
+ eat.f0.w03.1 cost -1.7336793181331758
+ eat.f0.w03.1 sum.f0.w03 -1
+ eat.f0.w03.2 cost -1.0039381774764764
+ eat.f0.w03.2 sum.f0.w03 -1
+ eat.f0.w03.3 cost -0.27419703681977736
+ eat.f0.w03.3 sum.f0.w03 -1
+ left.b0.f0.w00 cost 0
+ left.b0.f0.w00 leaves.b0.f0.w00.start.s0.c1.1.0 1
+ left.b0.f0.w00 leaves.b0.f0.w00.start.s0.c0.3.0 1
+ left.b0.f1.w02 cost 0
+ left.b0.f1.w02 leaves.b0.f1.w02.start.s0.c0.4.0 1
+ left.b0.f1.w02 leaves.b0.f1.w02.pull.stay0.w02 1
+ left.b0.f1.w-1 cost 0
+ left.b0.f1.w-1 leaves.b0.f1.w-1.pull.stay0.before 1
+ left.b0.f1.w-1 soon.b0.f1.i2.w00.w-1 -1
+ left.b0.f1.w00 cost 0
+ left.b0.f1.w00 leaves.b0.f1.w00.pull.stay0.w00 1
+ left.b0.f1.w01 cost 0
+ left.b0.f1.w01 leaves.b0.f1.w01.pull.stay0.w01 1
+ early.b0.f1.i2.w00 cost 0
+ early.b0.f1.i2.w00 soon.b0.f1.i2.w00.w-1 1
+ early.b0.f1.i2.w00 back.s0.c0.4.0 1
+ pays.s0.c0.4.0 cost 0.5
+ pays.s0.c0.4.0 back.s0.c0.4.0 -1
+ rest.w-1 cost 0.3
+ rest.w-1 clear.w-1 -1
+ cleared.s0.w-1 cost 0
+ cleared.s0.w-1 clear.w-1 1
+ cleared.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ stands.s0.w-1 cost 0
+ stands.s0.w-1 standson.s0.w-1 -1
+ stands.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ rest.w00 cost 0.3
+ rest.w00 clear.w00 -1
+ cleared.s0.w00 cost 0
+ cleared.s0.w00 clear.w00 1
+ cleared.s0.w00 clears.s0.w00.start.s0.c1.1.0 1
+ cleared.s0.w00 clears.s0.w00.start.s0.c0.3.0 1
+ cleared.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ stands.s0.w00 cost 0
+ stands.s0.w00 standson.s0.w00 -1
+ stands.s0.w00 clears.s0.w00.start.s0.c1.1.0 1
+ stands.s0.w00 clears.s0.w00.start.s0.c0.3.0 1
+ stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ rest.w01 cost 0.3
+ rest.w01 clear.w01 -1
+ cleared.s0.w01 cost 0
+ cleared.s0.w01 clear.w01 1
+ cleared.s0.w01 clears.s0.w01.start.s0.c2.2.1 1
+ cleared.s0.w01 clears.s0.w01.pull.stay0.w01 1
+ stands.s0.w01 cost 0
+ stands.s0.w01 standson.s0.w01 -1
+ stands.s0.w01 clears.s0.w01.start.s0.c2.2.1 1
+ stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
+ rest.w02 cost 0.3
+ rest.w02 clear.w02 -1
+ cleared.s0.w02 cost 0
+ cleared.s0.w02 clear.w02 1
+ cleared.s0.w02 clears.s0.w02.start.s0.c0.4.0 1
+ cleared.s0.w02 clears.s0.w02.pull.stay0.w02 1
+ stands.s0.w02 cost 0
+ stands.s0.w02 standson.s0.w02 -1
+ stands.s0.w02 clears.s0.w02.start.s0.c0.4.0 1
+ stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
+RHS
+ RHS pulled.stay0 1
+ RHS minutes.w00 9
+ RHS minutes.w01 5
+ RHS minutes.w02 27
+ RHS minutes.w03 33
+ RHS total.g 2
+ RHS ground.s0.w02 0.9704143717768619
+ RHS roots.s0.w02 198.93170179151386
+ RHS ground.s0.w03 0.9704143717768619
+ RHS roots.s0.w03 198.93170179151386
+ RHS ground.s0.w00 0.9704143717768619
+ RHS roots.s0.w00 198.93170179151386
+ RHS support.s0.w00 0.5206578036492204
+ RHS ground.s0.w01 0.9704143717768619
+ RHS roots.s0.w01 198.93170179151386
+ RHS shelf.w-2 1.000001
+ RHS shelf.w-1 4.000001
+ RHS back.s0.c0.4.0 1
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+BOUNDS
+ UP BND start.s0.c1.0.2 1
+ UP BND plants.s0.c1.0.2 2
+ UP BND start.s0.c1.1.0 1
+ UP BND plants.s0.c1.1.0 2
+ UP BND start.s0.c2.2.1 1
+ UP BND plants.s0.c2.2.1 1
+ UP BND start.s0.c0.3.0 1
+ UP BND plants.s0.c0.3.0 2
+ UP BND start.s0.c0.4.0 1
+ UP BND plants.s0.c0.4.0 1
+ UP BND pull.stay0.before 1
+ UP BND pull.stay0.w00 1
+ UP BND pull.stay0.w01 1
+ UP BND pull.stay0.w02 1
+ UP BND eat.f0.w00.1 0.9188576631207421
+ UP BND eat.f0.w00.2 0.9188576631207421
+ UP BND eat.f0.w00.3 1.8377153262414843
+ UP BND eat.f0.w01.1 0.33975163270210357
+ UP BND eat.f0.w01.2 0.33975163270210357
+ UP BND eat.f0.w01.3 0.6795032654042071
+ UP BND eat.f0.w02.1 0.2760664380664083
+ UP BND eat.f0.w02.2 0.2760664380664083
+ UP BND eat.f0.w02.3 0.5521328761328166
+ UP BND eat.f0.w03.1 1.018809978735583
+ UP BND eat.f0.w03.2 1.018809978735583
+ UP BND eat.f0.w03.3 2.037619957471166
+ UP BND left.b0.f0.w00 1
+ UP BND left.b0.f1.w02 1
+ UP BND left.b0.f1.w-1 1
+ UP BND left.b0.f1.w00 1
+ UP BND left.b0.f1.w01 1
+ UP BND early.b0.f1.i2.w00 1
+ UP BND cleared.s0.w-1 1
+ UP BND cleared.s0.w00 1
+ UP BND cleared.s0.w01 1
+ UP BND cleared.s0.w02 1
+ENDATA

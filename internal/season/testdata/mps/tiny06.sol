@@ -1,0 +1,9 @@
+# objective -16.918237268
+# nothing -4.930952723
+# bound -16.918239059
+start.s0.c1.2.2 1
+plants.s0.c1.2.2 1
+start.s0.c2.3.5 1
+plants.s0.c2.3.5 2
+pull.stay0.w00 1
+pull.stay1.w04 1
