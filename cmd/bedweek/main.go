@@ -25,6 +25,7 @@ const (
 // world is what a command may touch: its streams and the clock.
 type world struct {
 	out, err io.Writer
+	in       io.Reader // nil = standard input
 	now      func() time.Time
 }
 
@@ -38,6 +39,7 @@ func commands() []command {
 	return []command{
 		{"demo", "plan the built-in garden on real weather and open the pages", helpDemo, runDemo},
 		{"serve", "keep a garden in a data folder and serve its pages", helpServe, runServe},
+		{"new", "begin a garden file by answering a few questions", helpNew, runNew},
 		{"check", "print every fault of a garden file", helpCheck, runCheck},
 		{"plan", "print the season plan of a garden file", helpPlan, runPlan},
 		{"water", "say who runs dry first and how much to give", helpWater, runWater},

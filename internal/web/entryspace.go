@@ -32,7 +32,19 @@ type spaceFields struct {
 	rim, medium, water, dark, tall     string
 	pockets, supports, standing, short string
 	covers, who                        []string
-	stay                               string
+	more                               []string // along moreKeys
+	stay, group                        string
+}
+
+// moreKeys are sizes few people know, asked in the folded group under their
+// own keys.
+var moreKeys = []struct{ key, label, hint string }{
+	{"emitter flow", "One emitter gives", "As 2 L an hour. Printed on the drip line."},
+	{"emitter spacing", "Emitters stand apart", "As 30 cm."},
+	{"line spacing", "Drip lines lie apart", "As 30 cm."},
+	{"reservoir", "The water store holds", "As 12 L or 3 gal."},
+	{"tier share", "Share of the water this storey gets", "As 40 %."},
+	{"mulch", "Mulch", "As in the file: see the formats page."},
 }
 
 // spaceForm asks about one space: new (?kind= or ?like=) or known (?id=).
@@ -108,6 +120,10 @@ func (f *spaceFields) fromFile(v garden.Value, name string) {
 	f.where = whereLine(v)
 	f.rim, f.medium, f.water, f.pockets = v.Get("rim"), v.Get("medium"), v.Get("water"), v.Get("pockets")
 	f.dark, f.tall = v.Get("dark"), v.Get("tall")
+	f.more = nil
+	for _, k := range moreKeys {
+		f.more = append(f.more, v.Get(k.key))
+	}
 	var sup, st []string
 	for _, x := range v.At("supports").List() {
 		sup = append(sup, garden.SupportLine(x))
@@ -163,7 +179,14 @@ func (f *spaceFields) fromForm(v url.Values) {
 	f.kind, f.name, f.size, f.depth, f.where = get("kind"), get("name"), get("size"), get("depth"), get("where")
 	f.rim, f.medium, f.water, f.pockets = get("rim"), get("medium"), get("water"), get("pockets")
 	f.dark, f.tall, f.supports, f.standing, f.short = get("dark"), get("tall"), get("supports"), get("standing"), get("short")
-	f.covers, f.who, f.stay = v["covers"], v["who"], get("stay")
+	f.covers, f.who, f.stay, f.group = v["covers"], v["who"], get("stay"), get("group")
+	if f.group != "" {
+		f.who = strings.Split(f.group, ", ")
+	}
+	f.more = nil
+	for _, k := range moreKeys {
+		f.more = append(f.more, get(k.key))
+	}
 }
 
 // spaceGroups lays out the questions.
@@ -184,13 +207,18 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 		Hint: "From your corner to its middle: 2.2 m east, 5 m north. Add turned 90 degrees, or 6 m up. Empty: beside the last one."}
 	if !grows {
 		first.Fields = append(first.Fields, standing, place)
-		p.Groups = []Group{first, {Legend: "More", Open: !f.isNew, Fields: []Field{rimField(f)}}, {Fields: hidden}}
+		first.Fields = append(first.Fields, rimField(f))
+		p.Groups = []Group{first}
+		if f.isNew {
+			p.Groups = append(p.Groups, Group{Legend: "More", Fields: []Field{shortField(f)}})
+		}
+		p.Groups = append(p.Groups, Group{Fields: hidden})
 		return
 	}
 	depth := Field{Name: "depth", Label: "How deep the soil is, or how much it holds", Sort: "text", Value: f.depth, Guess: guessed("depth"),
 		Hint: "As 30 cm, 12 in, 75 L, or both: 14 in, 15 gal. Empty: don't know, we take " + k.depth + "."}
-	water := Field{Name: "water", Label: "How it gets water", Sort: "choice", Options: choose(waters, or(f.water, k.water)), Draw: waterDrawings, Guess: guessed("water")}
-	first.Fields = append(first.Fields, depth, standing, water)
+	water := Field{Name: "water", Label: "How it gets water", Sort: "choice", Options: choose(waters, or(f.water, or(lastOf(d.g, k.kind).Water, k.water))), Draw: waterDrawings, Guess: guessed("water")}
+	first.Fields = append(first.Fields, depth, standing, rimField(f), water)
 	var media []Option
 	media = append(media, Option{Value: "", Words: "Don't know: " + k.medium})
 	for _, b := range d.g.Batches {
@@ -201,11 +229,10 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 	}
 	medium := f.medium
 	if f.isNew && medium == "" {
-		medium = lastMedium(d.g, k.kind)
+		medium = string(lastOf(d.g, k.kind).Medium)
 	}
 	first.Fields = append(first.Fields, place, Field{Name: "medium", Label: "What it is filled with", Sort: "list", Options: choose(media, medium), Guess: guessed("medium")})
-	more := Group{Legend: "More: height, supports, covers, who reaches it", Open: !f.isNew, Fields: []Field{
-		rimField(f),
+	more := Group{Legend: "More: supports, covers, who reaches it", Open: !f.isNew, Fields: []Field{
 		{Name: "supports", Label: "To climb on, one to a line", Sort: "area", Rows: 2, Value: f.supports, Hint: "As trellis 3 m long, 1.8 m high, pole side. " + poleHint(d.g) + " Kinds: trellis, arch, cage, stakes, strings."},
 	}}
 	var covers []Option
@@ -218,13 +245,21 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 		for _, one := range d.g.People {
 			who = append(who, Option{Value: string(one.ID), Words: one.Name, Chosen: isGuessed(f.who, string(one.ID))})
 		}
-		more.Fields = append(more.Fields, Field{Name: "who", Label: "Who reaches it (none: everyone who stands)", Sort: "checks", Options: who})
+		more.Fields = append(more.Fields, Field{Name: "group", Label: "Who reaches it", Sort: "list", Options: choose(groups(d.g), f.group), Hint: "Or mark them below."},
+			Field{Name: "who", Label: "Marked one by one (none: everyone who stands)", Sort: "checks", Options: who})
 	}
 	more.Fields = append(more.Fields,
 		Field{Name: "dark", Label: "Dark sides, warm in the sun?", Sort: "checks", Options: []Option{{Value: "yes", Words: "Yes, dark", Chosen: yes(f.dark)}}},
 		Field{Name: "pockets", Label: "Separate pockets, how many", Sort: "text", Value: f.pockets, Number: true, Hint: "Empty: none."})
+	for i, k := range moreKeys {
+		value := ""
+		if i < len(f.more) {
+			value = f.more[i]
+		}
+		more.Fields = append(more.Fields, Field{Name: k.key, Label: k.label, Hint: k.hint, Sort: "text", Value: value})
+	}
 	if f.isNew {
-		more.Fields = append(more.Fields, Field{Name: "short", Label: "Short name in the file", Sort: "text", Value: f.short, Hint: "Small letters and dashes. Empty: made from the name."})
+		more.Fields = append(more.Fields, shortField(f))
 	}
 	p.Groups = []Group{first, more, {Fields: hidden}}
 	if !f.isNew && len(guessedOf(d, f.id)) > 0 {
@@ -260,14 +295,46 @@ func or(a, b string) string {
 
 var mediumKinds = []string{"potting mix", "garden soil", "compost blend", "coir mix"}
 
-// lastMedium is the batch of the last space of the kind, offered again.
-func lastMedium(g *garden.Garden, k garden.Kind) string {
+// lastOf is the last space of a kind, whose soil and water are offered again.
+func lastOf(g *garden.Garden, k garden.Kind) garden.Space {
 	for i := len(g.Spaces) - 1; i >= 0; i-- {
 		if g.Spaces[i].Kind == k {
-			return string(g.Spaces[i].Medium)
+			return g.Spaces[i]
 		}
 	}
-	return ""
+	return garden.Space{}
+}
+
+// groups are the sets of people marked before, to be chosen with one tap.
+func groups(g *garden.Garden) []Option {
+	out := []Option{{Value: "", Words: "As marked below"}}
+	seen := map[string]bool{}
+	add := func(ids []garden.PersonID, words string) {
+		var keys, names []string
+		for _, id := range ids {
+			one, _ := g.Person(id)
+			keys, names = append(keys, string(id)), append(names, one.Name)
+		}
+		key := strings.Join(keys, ", ")
+		if key == "" || seen[key] {
+			return
+		}
+		seen[key] = true
+		out = append(out, Option{Value: key, Words: or(words, strings.Join(names, ", "))})
+	}
+	var all []garden.PersonID
+	for _, one := range g.People {
+		all = append(all, one.ID)
+	}
+	add(all, "Everybody, also from a seat")
+	for _, sp := range g.Spaces {
+		add(sp.ReachedBy, "")
+	}
+	return out
+}
+
+func shortField(f spaceFields) Field {
+	return Field{Name: "short", Label: "Short name in the file", Sort: "text", Value: f.short, Hint: "Small letters and dashes. Empty: made from the name."}
 }
 
 // spacePatches turns what was typed into patches of the file. before is what
@@ -552,6 +619,16 @@ func (s *site) spaceSides(p *FormPage, f, before spaceFields, was garden.Value, 
 			p.put(f.pockets, at("pockets")...)
 		}
 	}
+	for i, k := range moreKeys {
+		had := ""
+		if i < len(before.more) && !f.isNew {
+			had = before.more[i]
+		}
+		if f.more[i] != had {
+			p.put(f.more[i], at(k.key)...)
+		}
+		p.where[garden.Path(at(k.key)).String()] = k.key
+	}
 	if f.supports != before.supports || f.isNew && f.supports != "" {
 		items := []garden.Value{}
 		for _, l := range lines(f.supports) {
@@ -771,11 +848,11 @@ func (s *site) copiesForm(r *http.Request, d *described, v url.Values) (*FormPag
 		_, there := garden.Look(d.text, "spaces", id)
 		return there || made[id]
 	}
-	for i := range count {
+	for range count {
 		fresh := freeID(string(sp.ID), "space", taken)
 		made[fresh] = true
 		east, north := besideLast(&g, sizeLine(was))
-		one := was.With("standing", garden.Value{}).With("name", garden.Text(fmt.Sprintf("%s %d", sp.Name, i+2))).
+		one := was.With("standing", garden.Value{}).With("name", garden.Text(nextName(&g, sp.Name))).
 			With("east", garden.Text(east)).With("north", garden.Text(north))
 		one.Line = false
 		marks := garden.Value{Line: true}
@@ -786,9 +863,24 @@ func (s *site) copiesForm(r *http.Request, d *described, v url.Values) (*FormPag
 		x, _ := unit.ParseLength(east)
 		y, _ := unit.ParseLength(north)
 		next := sp
+		next.Name = nextName(&g, sp.Name)
 		next.X, next.Y = x.M, y.M
 		g.Spaces = append(g.Spaces, next)
 	}
 	p.words = fmt.Sprintf("Made %s like %s.", plural(count, "space", "spaces"), sp.Name)
 	return p, nil
+}
+
+// nextName counts a name up until no space has it: Bag 1 gives Bag 2.
+func nextName(g *garden.Garden, name string) string {
+	base := strings.TrimRight(name, "0123456789 ")
+	if base == "" {
+		base = name
+	}
+	for n := 2; ; n++ {
+		try := fmt.Sprintf("%s %d", base, n)
+		if !slices.ContainsFunc(g.Spaces, func(sp garden.Space) bool { return sp.Name == try }) {
+			return try
+		}
+	}
 }
