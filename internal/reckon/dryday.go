@@ -83,18 +83,23 @@ func (r *DryRow) more(in *Inputs, s *water.Space, seen []SpaceSeen, futures int)
 	}
 }
 
+// hoursWords says how long until dry: hours, or days from three on.
 func hoursWords(a water.Answer) string {
+	per, unit := 1.0, "hours"
+	if a.Dry.Likely >= 72 {
+		per, unit = 24, "days"
+	}
 	at := func(h float64) string {
 		if h >= a.Horizon {
-			return fmt.Sprintf("over %.0f", a.Horizon)
+			return fmt.Sprintf("over %.0f", math.Floor(a.Horizon/per))
 		}
-		return fmt.Sprintf("%.0f", h)
+		return fmt.Sprintf("%.0f", h/per)
 	}
 	e, l, m := at(a.Dry.Early), at(a.Dry.Late), at(a.Dry.Likely)
 	if e == l {
-		return m
+		return m + " " + unit
 	}
-	return fmt.Sprintf("%s (%s to %s)", m, e, l)
+	return fmt.Sprintf("%s %s (%s to %s)", m, unit, e, l)
 }
 
 // rankOf says how much what stands in a space loses when it goes short.

@@ -194,7 +194,7 @@ func race(d *reckon.Dryness, rows []DryCard) *Race {
 			break
 		}
 		if every := int(math.Ceil(span / 24 / 6)); h >= 0 && k%every == 0 {
-			p.Ticks = append(p.Ticks, Tick{x(h), (d.Date + cal.Day(k)).Time().Format("Mon 2")})
+			p.Ticks = append(p.Ticks, Tick{math.Max(x(h), 24), (d.Date + cal.Day(k)).Time().Format("Mon 2")})
 		}
 	}
 	for i, r := range rows {
@@ -206,7 +206,7 @@ func race(d *reckon.Dryness, rows []DryCard) *Race {
 }
 
 func raceBar(r DryCard, y, next, span float64, x func(float64) float64) RaceBar {
-	b := RaceBar{Name: clip(fmt.Sprintf("%s: %s h", r.Name, r.Hours), 48), Y: y, W: x(r.Answer.Dry.Likely) - raceLeft, Thick: r.Answer.Dry.Likely < next, Space: r.Space, BeforeNext: r.ByNextOf20}
+	b := RaceBar{Name: clip(r.Name + ": " + r.Hours, 48), Y: y, W: x(r.Answer.Dry.Likely) - raceLeft, Thick: r.Answer.Dry.Likely < next, Space: r.Space, BeforeNext: r.ByNextOf20}
 	hours := append([]float64{}, r.Answer.Hours...)
 	sort.Float64s(hours)
 	for k, h := range hours {

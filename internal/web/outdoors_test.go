@@ -37,7 +37,7 @@ func fixtureDry(d *reckon.Day) *reckon.Dryness {
 				row.ByNextOf20++
 			}
 		}
-		row.Hours = fmt.Sprintf("%.0f (%.0f to %.0f)", sorted[10], sorted[2], sorted[17])
+		row.Hours = fmt.Sprintf("%.0f hours (%.0f to %.0f)", sorted[10], sorted[2], sorted[17])
 		row.LitresADay = "2.0 L (1.5 to 2.6)"
 		row.Give = "It can wait for the next visit."
 		if row.ByNextOf20 > 2 {
