@@ -146,6 +146,7 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 		return x.Space < y.Space
 	})
 	d.Taken = takenForGranted(in, d.Rows)
+	tierGive(in, d.Rows)
 	d.picture(in, p, ask)
 	d.Ration = ration(d.Rows, ask.AllowedL)
 	if ask.AwayDays > 0 {

@@ -79,6 +79,22 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		case ledger.Count:
 			t.Space = where[b.Planting]
 			t.Note.Words = sentence(fmt.Sprintf("counted %s: %d", what[b.Planting], b.Count)) + withNote(b.Note)
+		case ledger.LookAt:
+			t.Space = b.Space
+			if b.Planting != "" {
+				t.Space = where[b.Planting]
+			}
+			t.Note.Words = sentence(fmt.Sprintf("looked at %s at %d o'clock: %s", orHere(what[b.Planting]), b.Hour, b.Looks)) + withNote(b.Note)
+		case ledger.Watering:
+			t.Space = b.Space
+			amount := "until it ran through"
+			if b.Litres > 0 {
+				amount = fmt.Sprintf("%g L", b.Litres)
+			}
+			t.Note.Words = sentence(fmt.Sprintf("watered at %d o'clock, %s", b.Hour, amount)) + withNote(b.Note)
+		case ledger.Reading:
+			t.Space = b.Space // the garden's own instruments are listed with the weather
+			t.Note.Words = sentence(readingWords(b, "this space")) + withNote(b.Note)
 		case ledger.Look:
 			t.Space = b.Space
 			if b.Planting != "" {

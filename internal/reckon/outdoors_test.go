@@ -204,3 +204,47 @@ func TestTaughtSaysWhatChanged(t *testing.T) {
 		}
 	}
 }
+
+// The neediest tier decides: 2 L needed where a quarter stays wants 8 L at the
+// top (closed form).
+func TestTiersArePouredFromTheTop(t *testing.T) {
+	tier := func(id string, rim, share float64) garden.Space {
+		s := garden.Space{ID: garden.SpaceID(id), Kind: garden.Tier, Rim: unit.Metres(rim)}
+		s.Watering.TierShare = share
+		return s
+	}
+	in := &Inputs{Garden: &garden.Garden{Spaces: []garden.Space{tier("low", 0.3, 0.25), tier("top", 0.9, 0.5)}}}
+	rows := []DryRow{{Space: "low", Answer: water.Answer{GiveL: 2}}, {Space: "top", Answer: water.Answer{GiveL: 1}}}
+	tierGive(in, rows)
+	if rows[0].Give != "Pour about 8 L in at the top of its planter: about 2 L of it stays here." || !strings.Contains(rows[1].Give, "about 4 L of it stays") {
+		t.Errorf("%q, %q", rows[0].Give, rows[1].Give)
+	}
+	in.Garden.Spaces[0].Watering.TierShare = 0 // not measured: nothing is promised
+	rows[0].Give = "as it was"
+	if tierGive(in, rows); rows[0].Give != "as it was" {
+		t.Errorf("without its share: %q", rows[0].Give)
+	}
+}
+
+// What is noted about water and weather stands in the history, in words.
+func TestOutdoorHistory(t *testing.T) {
+	in := demoInputs(t, demoCases()[0])
+	var events []ledger.Event
+	for _, b := range []struct {
+		k    ledger.Kind
+		body any
+	}{{ledger.Watered, ledger.Watering{Space: "long-bed", Litres: 20, Hour: 7}}, {ledger.Looked, ledger.LookAt{Space: "long-bed", Looks: "dry", Hour: 17}},
+		{ledger.Measured, ledger.Reading{What: ledger.ReadLow, Value: -1.5, Space: "long-bed"}}} {
+		e, err := ledger.NewEvent("d", in.Date, b.k, b.body)
+		if err != nil {
+			t.Fatal(err)
+		}
+		events = append(events, e)
+	}
+	told := TellEvents(events, in.Book, in.Garden)
+	for i, want := range []string{"Watered at 7 o'clock, 20 L.", "Looked at this space at 17 o'clock: dry.", "Coldest -1.5 °C in this space."} {
+		if i >= len(told) || told[i].Note.Words != want || told[i].Space != "long-bed" {
+			t.Errorf("entry %d: %+v, want %q", i, told, want)
+		}
+	}
+}

@@ -135,16 +135,18 @@ func readingSays(in *Inputs, r ledger.ReadingNote) ReadingSays {
 	if sp, ok := in.Garden.Space(garden.SpaceID(r.Space)); ok && r.Space != "" {
 		where = spaceName(sp)
 	}
-	w := ""
+	return ReadingSays{Event: r.Event, On: r.On, Words: sentence(readingWords(r.Reading, where))}
+}
+
+// readingWords says a reading and where it was taken.
+func readingWords(r ledger.Reading, where string) string {
 	switch r.What {
 	case ledger.ReadLow:
-		w = fmt.Sprintf("coldest %.1f °C in %s", r.Value, where)
+		return fmt.Sprintf("coldest %.1f °C in %s", r.Value, where)
 	case ledger.ReadHigh:
-		w = fmt.Sprintf("warmest %.1f °C in %s", r.Value, where)
-	default:
-		w = fmt.Sprintf("%.1f mm in the gauge of %s", r.Value, where)
+		return fmt.Sprintf("warmest %.1f °C in %s", r.Value, where)
 	}
-	return ReadingSays{Event: r.Event, On: r.On, Words: sentence(w)}
+	return fmt.Sprintf("%.1f mm in the gauge of %s", r.Value, where)
 }
 
 func coldWords(in *Inputs) string {
