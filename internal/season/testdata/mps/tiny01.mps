@@ -1,12 +1,8 @@
 NAME season
 ROWS
  N cost
- L most.s1.c0.0.0
- G least.s1.c0.0.0
  L most.s0.c0.1.1
  G least.s0.c0.1.1
- L most.s1.c0.2.1
- G least.s1.c0.2.1
  L most.s0.c2.3.0
  G least.s0.c2.3.0
  L most.s0.c1.4.1
@@ -14,29 +10,25 @@ ROWS
  L most.s0.c2.5.0
  G least.s0.c2.5.0
  L total.g
- L ground.s1.w00
- L roots.s1.w00
- L support.s1.w00
- L ground.s0.w01
- L roots.s0.w01
  L ground.s1.w01
  L roots.s1.w01
- L support.s1.w01
  L ground.s1.w02
  L roots.s1.w02
- L support.s1.w02
  L ground.s1.w03
  L roots.s1.w03
- L support.s1.w03
- L ground.s0.w00
- L roots.s0.w00
+ L tall.s1.w03
+ L ground.s1.w00
+ L roots.s1.w00
+ L ground.s0.w01
+ L roots.s0.w01
  L ground.s0.w02
  L roots.s0.w02
  L ground.s0.w03
  L roots.s0.w03
  L tall.s0.w03
- L tall.s0.w00
- L tall.s0.w01
+ L tall.s1.w00
+ L tall.s1.w01
+ L tall.s1.w02
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -75,88 +67,48 @@ ROWS
  L keeps.f1.w00
  L keeps.f1.w01
  L keeps.f1.w02
- G leaves.b0.f1.w00.start.s1.c0.0.0
- G leaves.b0.f1.w01.start.s0.c0.1.1
- G leaves.b0.f0.w03.start.s1.c0.2.1
- G leaves.b0.f1.w01.start.s0.c2.5.0
- G soon.b0.f1.i2.w01.w00
- L back.s0.c0.1.1
+ G leaves.b0.f1.w03.start.s0.c0.1.1
+ G leaves.b0.f1.w03.start.s0.c2.5.0
  L clear.w-1
  L clear.w00
- E standson.s1.w00
- G clears.s1.w00.start.s1.c0.0.0
  L clear.w01
- E standson.s0.w01
- G clears.s0.w01.start.s0.c0.1.1
- G clears.s0.w01.start.s0.c2.5.0
  L clear.w02
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
- start.s1.c0.0.0 cost 0.04274773031680427
- start.s1.c0.0.0 most.s1.c0.0.0 -1
- start.s1.c0.0.0 least.s1.c0.0.0 -1
- start.s1.c0.0.0 leaves.b0.f1.w00.start.s1.c0.0.0 -1
- start.s1.c0.0.0 clears.s1.w00.start.s1.c0.0.0 -1
- plants.s1.c0.0.0 cost 0.12000000000000001
- plants.s1.c0.0.0 most.s1.c0.0.0 1
- plants.s1.c0.0.0 least.s1.c0.0.0 1
- plants.s1.c0.0.0 ground.s1.w00 0.10441370210179376
- plants.s1.c0.0.0 roots.s1.w00 13.471172840674635
- plants.s1.c0.0.0 support.s1.w00 0.2
- plants.s1.c0.0.0 picked.f0.w00 -0.9611058831214905
- plants.s1.c0.0.0 picked.f0.w01 -0.968921422958374
  start.s0.c0.1.1 cost 0.2598932929712973
  start.s0.c0.1.1 most.s0.c0.1.1 -2
  start.s0.c0.1.1 least.s0.c0.1.1 -1
- start.s0.c0.1.1 leaves.b0.f1.w01.start.s0.c0.1.1 -1
- start.s0.c0.1.1 clears.s0.w01.start.s0.c0.1.1 -1
+ start.s0.c0.1.1 leaves.b0.f1.w03.start.s0.c0.1.1 -1
  plants.s0.c0.1.1 cost 0.12000000000000001
  plants.s0.c0.1.1 most.s0.c0.1.1 1
  plants.s0.c0.1.1 least.s0.c0.1.1 1
- plants.s0.c0.1.1 ground.s0.w01 0.11773283663926146
- plants.s0.c0.1.1 roots.s0.w01 13.890047195434907
+ plants.s0.c0.1.1 ground.s1.w01 0.11773283663926146
+ plants.s0.c0.1.1 roots.s1.w01 13.890047195434907
+ plants.s0.c0.1.1 ground.s1.w02 0.11773283663926146
+ plants.s0.c0.1.1 roots.s1.w02 13.890047195434907
+ plants.s0.c0.1.1 ground.s1.w03 0.11773283663926146
+ plants.s0.c0.1.1 roots.s1.w03 13.890047195434907
+ plants.s0.c0.1.1 tall.s1.w03 0.11773283663926146
  plants.s0.c0.1.1 picked.f1.w02 -0.1151721179485321
  plants.s0.c0.1.1 picked.f1.w03 -1.4865946769714355
- plants.s0.c0.1.1 back.s0.c0.1.1 1
- start.s1.c0.2.1 cost 0.06329497066082014
- start.s1.c0.2.1 most.s1.c0.2.1 -1
- start.s1.c0.2.1 least.s1.c0.2.1 -1
- start.s1.c0.2.1 leaves.b0.f0.w03.start.s1.c0.2.1 -1
- plants.s1.c0.2.1 cost 0.12000000000000001
- plants.s1.c0.2.1 most.s1.c0.2.1 1
- plants.s1.c0.2.1 least.s1.c0.2.1 1
- plants.s1.c0.2.1 ground.s1.w01 0.170396276660929
- plants.s1.c0.2.1 roots.s1.w01 12.115661049959717
- plants.s1.c0.2.1 support.s1.w01 0.2
- plants.s1.c0.2.1 ground.s1.w02 0.170396276660929
- plants.s1.c0.2.1 roots.s1.w02 12.115661049959717
- plants.s1.c0.2.1 support.s1.w02 0.2
- plants.s1.c0.2.1 ground.s1.w03 0.170396276660929
- plants.s1.c0.2.1 roots.s1.w03 12.115661049959717
- plants.s1.c0.2.1 support.s1.w03 0.2
- plants.s1.c0.2.1 picked.f0.w01 -1.9617640972137451
- plants.s1.c0.2.1 picked.f0.w02 -1.3288408517837524
- plants.s1.c0.2.1 picked.f0.w03 -0.06107521057128906
  start.s0.c2.3.0 cost 0.10254276007895562
  start.s0.c2.3.0 most.s0.c2.3.0 -2
  start.s0.c2.3.0 least.s0.c2.3.0 -2
- start.s0.c2.3.0 standson.s0.w01 1
  plants.s0.c2.3.0 cost -0.18
  plants.s0.c2.3.0 most.s0.c2.3.0 1
  plants.s0.c2.3.0 least.s0.c2.3.0 1
  plants.s0.c2.3.0 total.g 1
- plants.s0.c2.3.0 ground.s0.w01 0.2581228929733266
- plants.s0.c2.3.0 roots.s0.w01 14.74281968545087
- plants.s0.c2.3.0 ground.s0.w00 0.23659283394850272
- plants.s0.c2.3.0 roots.s0.w00 13.513119466443591
- plants.s0.c2.3.0 ground.s0.w02 0.12530218042491445
- plants.s0.c2.3.0 roots.s0.w02 7.156697458792387
- plants.s0.c2.3.0 ground.s0.w03 0.06464064793662505
- plants.s0.c2.3.0 roots.s0.w03 3.6919833258604178
+ plants.s0.c2.3.0 ground.s1.w01 0.2581228929733266
+ plants.s0.c2.3.0 roots.s1.w01 14.74281968545087
+ plants.s0.c2.3.0 ground.s1.w02 0.12530218042491445
+ plants.s0.c2.3.0 roots.s1.w02 7.156697458792387
+ plants.s0.c2.3.0 ground.s1.w03 0.06464064793662505
+ plants.s0.c2.3.0 roots.s1.w03 3.6919833258604178
+ plants.s0.c2.3.0 ground.s1.w00 0.23659283394850272
+ plants.s0.c2.3.0 roots.s1.w00 13.513119466443591
  start.s0.c1.4.1 cost 0.030093131924978943
  start.s0.c1.4.1 most.s0.c1.4.1 -2
  start.s0.c1.4.1 least.s0.c1.4.1 -2
- start.s0.c1.4.1 standson.s0.w01 1
  plants.s0.c1.4.1 cost -0.18
  plants.s0.c1.4.1 most.s0.c1.4.1 1
  plants.s0.c1.4.1 least.s0.c1.4.1 1
@@ -170,17 +122,22 @@ COLUMNS
  start.s0.c2.5.0 cost 0.19512067385183537
  start.s0.c2.5.0 most.s0.c2.5.0 -2
  start.s0.c2.5.0 least.s0.c2.5.0 -2
- start.s0.c2.5.0 leaves.b0.f1.w01.start.s0.c2.5.0 -1
- start.s0.c2.5.0 clears.s0.w01.start.s0.c2.5.0 -1
+ start.s0.c2.5.0 leaves.b0.f1.w03.start.s0.c2.5.0 -1
  plants.s0.c2.5.0 cost 0.12000000000000001
  plants.s0.c2.5.0 most.s0.c2.5.0 1
  plants.s0.c2.5.0 least.s0.c2.5.0 1
- plants.s0.c2.5.0 ground.s0.w01 0.12463792866734899
- plants.s0.c2.5.0 roots.s0.w01 1.415000348838324
- plants.s0.c2.5.0 ground.s0.w00 0.30907833589220296
- plants.s0.c2.5.0 roots.s0.w00 3.5089314928610977
- plants.s0.c2.5.0 tall.s0.w00 0.30907833589220296
- plants.s0.c2.5.0 tall.s0.w01 0.12463792866734899
+ plants.s0.c2.5.0 ground.s1.w01 0.12463792866734899
+ plants.s0.c2.5.0 roots.s1.w01 1.415000348838324
+ plants.s0.c2.5.0 ground.s1.w02 0.12463792866734899
+ plants.s0.c2.5.0 roots.s1.w02 1.415000348838324
+ plants.s0.c2.5.0 ground.s1.w03 0.12463792866734899
+ plants.s0.c2.5.0 roots.s1.w03 1.415000348838324
+ plants.s0.c2.5.0 tall.s1.w03 0.12463792866734899
+ plants.s0.c2.5.0 ground.s1.w00 0.30907833589220296
+ plants.s0.c2.5.0 roots.s1.w00 3.5089314928610977
+ plants.s0.c2.5.0 tall.s1.w00 0.30907833589220296
+ plants.s0.c2.5.0 tall.s1.w01 0.12463792866734899
+ plants.s0.c2.5.0 tall.s1.w02 0.12463792866734899
  plants.s0.c2.5.0 picked.f0.w00 -1.7622249126434326
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
@@ -317,78 +274,45 @@ COLUMNS
  eat.f1.w03.2 sum.f1.w03 -1
  eat.f1.w03.3 cost -0.19565733418059217
  eat.f1.w03.3 sum.f1.w03 -1
- left.b0.f1.w00 cost 0
- left.b0.f1.w00 leaves.b0.f1.w00.start.s1.c0.0.0 1
- left.b0.f1.w00 soon.b0.f1.i2.w01.w00 -1
- left.b0.f1.w01 cost 0
- left.b0.f1.w01 leaves.b0.f1.w01.start.s0.c0.1.1 1
- left.b0.f1.w01 leaves.b0.f1.w01.start.s0.c2.5.0 1
- left.b0.f0.w03 cost 0
- left.b0.f0.w03 leaves.b0.f0.w03.start.s1.c0.2.1 1
- early.b0.f1.i2.w01 cost 0
- early.b0.f1.i2.w01 soon.b0.f1.i2.w01.w00 1
- early.b0.f1.i2.w01 back.s0.c0.1.1 2
- pays.s0.c0.1.1 cost 0.5
- pays.s0.c0.1.1 back.s0.c0.1.1 -1
- rest.w-1 cost 0.3
+ left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c0.1.1 1
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.5.0 1
+ rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
- rest.w00 cost 0.3
+ rest.w00 cost 0.5
  rest.w00 clear.w00 -1
- cleared.s1.w00 cost 0
- cleared.s1.w00 clear.w00 1
- cleared.s1.w00 clears.s1.w00.start.s1.c0.0.0 1
- stands.s1.w00 cost 0
- stands.s1.w00 standson.s1.w00 -1
- stands.s1.w00 clears.s1.w00.start.s1.c0.0.0 1
- rest.w01 cost 0.3
+ rest.w01 cost 0.5
  rest.w01 clear.w01 -1
- cleared.s0.w01 cost 0
- cleared.s0.w01 clear.w01 1
- cleared.s0.w01 clears.s0.w01.start.s0.c0.1.1 1
- cleared.s0.w01 clears.s0.w01.start.s0.c2.5.0 1
- stands.s0.w01 cost 0
- stands.s0.w01 standson.s0.w01 -1
- stands.s0.w01 clears.s0.w01.start.s0.c0.1.1 1
- stands.s0.w01 clears.s0.w01.start.s0.c2.5.0 1
- rest.w02 cost 0.3
+ rest.w02 cost 0.5
  rest.w02 clear.w02 -1
 RHS
  RHS total.g 4
- RHS ground.s1.w00 1.2797286539997683
- RHS roots.s1.w00 183.84102075008138
- RHS support.s1.w00 0.36101123626378767
- RHS ground.s0.w01 1.3522983312404218
- RHS roots.s0.w01 175.67450766329
  RHS ground.s1.w01 1.2797286539997683
  RHS roots.s1.w01 183.84102075008138
- RHS support.s1.w01 0.36101123626378767
  RHS ground.s1.w02 1.2797286539997683
  RHS roots.s1.w02 183.84102075008138
- RHS support.s1.w02 0.36101123626378767
  RHS ground.s1.w03 1.2797286539997683
  RHS roots.s1.w03 183.84102075008138
- RHS support.s1.w03 0.36101123626378767
- RHS ground.s0.w00 1.3522983312404218
- RHS roots.s0.w00 175.67450766329
+ RHS tall.s1.w03 0.8453604966587575
+ RHS ground.s1.w00 1.2797286539997683
+ RHS roots.s1.w00 183.84102075008138
+ RHS ground.s0.w01 1.3522983312404218
+ RHS roots.s0.w01 175.67450766329
  RHS ground.s0.w02 1.3522983312404218
  RHS roots.s0.w02 175.67450766329
  RHS ground.s0.w03 1.3522983312404218
  RHS roots.s0.w03 175.67450766329
  RHS tall.s0.w03 0.6787118305914039
- RHS tall.s0.w00 0.6787118305914039
- RHS tall.s0.w01 0.6787118305914039
- RHS back.s0.c0.1.1 2
+ RHS tall.s1.w00 0.8453604966587575
+ RHS tall.s1.w01 0.8453604966587575
+ RHS tall.s1.w02 0.8453604966587575
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
  RHS clear.w02 1
 BOUNDS
- UP BND start.s1.c0.0.0 1
- UP BND plants.s1.c0.0.0 1
  UP BND start.s0.c0.1.1 1
  UP BND plants.s0.c0.1.1 2
- UP BND start.s1.c0.2.1 1
- UP BND plants.s1.c0.2.1 1
  UP BND start.s0.c2.3.0 1
  UP BND plants.s0.c2.3.0 2
  UP BND start.s0.c1.4.1 1
@@ -419,10 +343,5 @@ BOUNDS
  UP BND eat.f1.w03.1 0.22856106984903773
  UP BND eat.f1.w03.2 0.22856106984903773
  UP BND eat.f1.w03.3 0.45712213969807547
- UP BND left.b0.f1.w00 1
- UP BND left.b0.f1.w01 1
- UP BND left.b0.f0.w03 1
- UP BND early.b0.f1.i2.w01 1
- UP BND cleared.s1.w00 1
- UP BND cleared.s0.w01 1
+ UP BND left.b0.f1.w03 1
 ENDATA

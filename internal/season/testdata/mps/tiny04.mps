@@ -26,6 +26,9 @@ ROWS
  L support.s0.w00
  L ground.s0.w01
  L roots.s0.w01
+ L support.s0.w01
+ L support.s0.w02
+ L support.s0.w03
  L shelf.w-2
  L shelf.w-1
  L picked.f0.w00
@@ -46,9 +49,9 @@ ROWS
  L first.f0.w03
  L keeps.f0.w00
  L keeps.f0.w01
- G leaves.b0.f0.w00.start.s0.c1.1.0
- G leaves.b0.f0.w00.start.s0.c0.3.0
- G leaves.b0.f1.w02.start.s0.c0.4.0
+ G leaves.b0.f0.w03.start.s0.c1.1.0
+ G leaves.b0.f0.w03.start.s0.c0.3.0
+ G leaves.b0.f1.w03.start.s0.c0.4.0
  G leaves.b0.f1.w-1.pull.stay0.before
  G leaves.b0.f1.w00.pull.stay0.w00
  G leaves.b0.f1.w01.pull.stay0.w01
@@ -60,16 +63,12 @@ ROWS
  G clears.s0.w-1.pull.stay0.before
  L clear.w00
  E standson.s0.w00
- G clears.s0.w00.start.s0.c1.1.0
- G clears.s0.w00.start.s0.c0.3.0
  G clears.s0.w00.pull.stay0.w00
  L clear.w01
  E standson.s0.w01
- G clears.s0.w01.start.s0.c2.2.1
  G clears.s0.w01.pull.stay0.w01
  L clear.w02
  E standson.s0.w02
- G clears.s0.w02.start.s0.c0.4.0
  G clears.s0.w02.pull.stay0.w02
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
@@ -92,47 +91,74 @@ COLUMNS
  start.s0.c1.1.0 most.s0.c1.1.0 -2
  start.s0.c1.1.0 least.s0.c1.1.0 -2
  start.s0.c1.1.0 minutes.w00 5
- start.s0.c1.1.0 leaves.b0.f0.w00.start.s0.c1.1.0 -1
- start.s0.c1.1.0 clears.s0.w00.start.s0.c1.1.0 -1
+ start.s0.c1.1.0 leaves.b0.f0.w03.start.s0.c1.1.0 -1
+ start.s0.c1.1.0 standson.s0.w00 1
+ start.s0.c1.1.0 standson.s0.w01 1
+ start.s0.c1.1.0 standson.s0.w02 1
  plants.s0.c1.1.0 cost -0.18
  plants.s0.c1.1.0 most.s0.c1.1.0 1
  plants.s0.c1.1.0 least.s0.c1.1.0 1
  plants.s0.c1.1.0 minutes.w00 3.474497395156402
+ plants.s0.c1.1.0 ground.s0.w02 0.06347284096170946
+ plants.s0.c1.1.0 roots.s0.w02 12.910467179572496
+ plants.s0.c1.1.0 ground.s0.w03 0.06347284096170946
+ plants.s0.c1.1.0 roots.s0.w03 12.910467179572496
  plants.s0.c1.1.0 ground.s0.w00 0.06347284096170946
  plants.s0.c1.1.0 roots.s0.w00 12.910467179572496
  plants.s0.c1.1.0 support.s0.w00 0.2
+ plants.s0.c1.1.0 ground.s0.w01 0.06347284096170946
+ plants.s0.c1.1.0 roots.s0.w01 12.910467179572496
+ plants.s0.c1.1.0 support.s0.w01 0.2
+ plants.s0.c1.1.0 support.s0.w02 0.2
+ plants.s0.c1.1.0 support.s0.w03 0.2
  start.s0.c2.2.1 cost 0.03780766614629857
  start.s0.c2.2.1 most.s0.c2.2.1 -1
  start.s0.c2.2.1 least.s0.c2.2.1 -1
  start.s0.c2.2.1 minutes.w01 5
- start.s0.c2.2.1 clears.s0.w01.start.s0.c2.2.1 -1
+ start.s0.c2.2.1 standson.s0.w01 1
+ start.s0.c2.2.1 standson.s0.w02 1
  plants.s0.c2.2.1 cost 0.12000000000000001
  plants.s0.c2.2.1 most.s0.c2.2.1 1
  plants.s0.c2.2.1 least.s0.c2.2.1 1
  plants.s0.c2.2.1 minutes.w01 1.642050534311387
+ plants.s0.c2.2.1 ground.s0.w02 0.24679896774704016
+ plants.s0.c2.2.1 roots.s0.w02 22.527221149060612
+ plants.s0.c2.2.1 ground.s0.w03 0.24679896774704016
+ plants.s0.c2.2.1 roots.s0.w03 22.527221149060612
  plants.s0.c2.2.1 ground.s0.w01 0.24679896774704016
  plants.s0.c2.2.1 roots.s0.w01 22.527221149060612
  start.s0.c0.3.0 cost 0.008229688607633666
  start.s0.c0.3.0 most.s0.c0.3.0 -2
  start.s0.c0.3.0 least.s0.c0.3.0 -2
  start.s0.c0.3.0 minutes.w00 5
- start.s0.c0.3.0 leaves.b0.f0.w00.start.s0.c0.3.0 -1
- start.s0.c0.3.0 clears.s0.w00.start.s0.c0.3.0 -1
+ start.s0.c0.3.0 leaves.b0.f0.w03.start.s0.c0.3.0 -1
+ start.s0.c0.3.0 standson.s0.w00 1
+ start.s0.c0.3.0 standson.s0.w01 1
+ start.s0.c0.3.0 standson.s0.w02 1
  plants.s0.c0.3.0 cost -0.18
  plants.s0.c0.3.0 most.s0.c0.3.0 1
  plants.s0.c0.3.0 least.s0.c0.3.0 1
  plants.s0.c0.3.0 minutes.w00 2.0312203904698536
+ plants.s0.c0.3.0 ground.s0.w02 0.2443209854383699
+ plants.s0.c0.3.0 roots.s0.w02 11.896058779241075
+ plants.s0.c0.3.0 ground.s0.w03 0.2443209854383699
+ plants.s0.c0.3.0 roots.s0.w03 11.896058779241075
  plants.s0.c0.3.0 ground.s0.w00 0.2443209854383699
  plants.s0.c0.3.0 roots.s0.w00 11.896058779241075
  plants.s0.c0.3.0 support.s0.w00 0.2
+ plants.s0.c0.3.0 ground.s0.w01 0.2443209854383699
+ plants.s0.c0.3.0 roots.s0.w01 11.896058779241075
+ plants.s0.c0.3.0 support.s0.w01 0.2
+ plants.s0.c0.3.0 support.s0.w02 0.2
+ plants.s0.c0.3.0 support.s0.w03 0.2
  start.s0.c0.4.0 cost 0.022854230511293094
  start.s0.c0.4.0 most.s0.c0.4.0 -1
  start.s0.c0.4.0 least.s0.c0.4.0 -1
  start.s0.c0.4.0 minutes.w00 5
- start.s0.c0.4.0 leaves.b0.f1.w02.start.s0.c0.4.0 -1
+ start.s0.c0.4.0 leaves.b0.f1.w03.start.s0.c0.4.0 -1
  start.s0.c0.4.0 standson.s0.w00 1
  start.s0.c0.4.0 standson.s0.w01 1
- start.s0.c0.4.0 clears.s0.w02.start.s0.c0.4.0 -1
+ start.s0.c0.4.0 standson.s0.w02 1
  plants.s0.c0.4.0 cost 0.12000000000000001
  plants.s0.c0.4.0 most.s0.c0.4.0 1
  plants.s0.c0.4.0 least.s0.c0.4.0 1
@@ -140,6 +166,8 @@ COLUMNS
  plants.s0.c0.4.0 total.g 1
  plants.s0.c0.4.0 ground.s0.w02 0.09738719987959268
  plants.s0.c0.4.0 roots.s0.w02 19.730586058064503
+ plants.s0.c0.4.0 ground.s0.w03 0.09738719987959268
+ plants.s0.c0.4.0 roots.s0.w03 19.730586058064503
  plants.s0.c0.4.0 ground.s0.w00 0.09738719987959268
  plants.s0.c0.4.0 roots.s0.w00 19.730586058064503
  plants.s0.c0.4.0 ground.s0.w01 0.09738719987959268
@@ -172,6 +200,7 @@ COLUMNS
  pull.stay0.w01 support.s0.w00 0.1
  pull.stay0.w01 ground.s0.w01 0.25909040775696895
  pull.stay0.w01 roots.s0.w01 10.33633352276986
+ pull.stay0.w01 support.s0.w01 0.1
  pull.stay0.w01 leaves.b0.f1.w01.pull.stay0.w01 -1
  pull.stay0.w01 standson.s0.w-1 1
  pull.stay0.w01 standson.s0.w00 1
@@ -187,6 +216,8 @@ COLUMNS
  pull.stay0.w02 support.s0.w00 0.1
  pull.stay0.w02 ground.s0.w01 0.25909040775696895
  pull.stay0.w02 roots.s0.w01 10.33633352276986
+ pull.stay0.w02 support.s0.w01 0.1
+ pull.stay0.w02 support.s0.w02 0.1
  pull.stay0.w02 leaves.b0.f1.w02.pull.stay0.w02 -1
  pull.stay0.w02 standson.s0.w-1 1
  pull.stay0.w02 standson.s0.w00 1
@@ -266,12 +297,11 @@ COLUMNS
  eat.f0.w03.2 sum.f0.w03 -1
  eat.f0.w03.3 cost -0.27419703681977736
  eat.f0.w03.3 sum.f0.w03 -1
- left.b0.f0.w00 cost 0
- left.b0.f0.w00 leaves.b0.f0.w00.start.s0.c1.1.0 1
- left.b0.f0.w00 leaves.b0.f0.w00.start.s0.c0.3.0 1
- left.b0.f1.w02 cost 0
- left.b0.f1.w02 leaves.b0.f1.w02.start.s0.c0.4.0 1
- left.b0.f1.w02 leaves.b0.f1.w02.pull.stay0.w02 1
+ left.b0.f0.w03 cost 0
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c1.1.0 1
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.3.0 1
+ left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c0.4.0 1
  left.b0.f1.w-1 cost 0
  left.b0.f1.w-1 leaves.b0.f1.w-1.pull.stay0.before 1
  left.b0.f1.w-1 soon.b0.f1.i2.w00.w-1 -1
@@ -279,12 +309,14 @@ COLUMNS
  left.b0.f1.w00 leaves.b0.f1.w00.pull.stay0.w00 1
  left.b0.f1.w01 cost 0
  left.b0.f1.w01 leaves.b0.f1.w01.pull.stay0.w01 1
+ left.b0.f1.w02 cost 0
+ left.b0.f1.w02 leaves.b0.f1.w02.pull.stay0.w02 1
  early.b0.f1.i2.w00 cost 0
  early.b0.f1.i2.w00 soon.b0.f1.i2.w00.w-1 1
  early.b0.f1.i2.w00 back.s0.c0.4.0 1
  pays.s0.c0.4.0 cost 0.5
  pays.s0.c0.4.0 back.s0.c0.4.0 -1
- rest.w-1 cost 0.3
+ rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
  cleared.s0.w-1 cost 0
  cleared.s0.w-1 clear.w-1 1
@@ -292,37 +324,29 @@ COLUMNS
  stands.s0.w-1 cost 0
  stands.s0.w-1 standson.s0.w-1 -1
  stands.s0.w-1 clears.s0.w-1.pull.stay0.before 1
- rest.w00 cost 0.3
+ rest.w00 cost 0.5
  rest.w00 clear.w00 -1
  cleared.s0.w00 cost 0
  cleared.s0.w00 clear.w00 1
- cleared.s0.w00 clears.s0.w00.start.s0.c1.1.0 1
- cleared.s0.w00 clears.s0.w00.start.s0.c0.3.0 1
  cleared.s0.w00 clears.s0.w00.pull.stay0.w00 1
  stands.s0.w00 cost 0
  stands.s0.w00 standson.s0.w00 -1
- stands.s0.w00 clears.s0.w00.start.s0.c1.1.0 1
- stands.s0.w00 clears.s0.w00.start.s0.c0.3.0 1
  stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
- rest.w01 cost 0.3
+ rest.w01 cost 0.5
  rest.w01 clear.w01 -1
  cleared.s0.w01 cost 0
  cleared.s0.w01 clear.w01 1
- cleared.s0.w01 clears.s0.w01.start.s0.c2.2.1 1
  cleared.s0.w01 clears.s0.w01.pull.stay0.w01 1
  stands.s0.w01 cost 0
  stands.s0.w01 standson.s0.w01 -1
- stands.s0.w01 clears.s0.w01.start.s0.c2.2.1 1
  stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
- rest.w02 cost 0.3
+ rest.w02 cost 0.5
  rest.w02 clear.w02 -1
  cleared.s0.w02 cost 0
  cleared.s0.w02 clear.w02 1
- cleared.s0.w02 clears.s0.w02.start.s0.c0.4.0 1
  cleared.s0.w02 clears.s0.w02.pull.stay0.w02 1
  stands.s0.w02 cost 0
  stands.s0.w02 standson.s0.w02 -1
- stands.s0.w02 clears.s0.w02.start.s0.c0.4.0 1
  stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
 RHS
  RHS pulled.stay0 1
@@ -340,6 +364,9 @@ RHS
  RHS support.s0.w00 0.5206578036492204
  RHS ground.s0.w01 0.9704143717768619
  RHS roots.s0.w01 198.93170179151386
+ RHS support.s0.w01 0.5206578036492204
+ RHS support.s0.w02 0.5206578036492204
+ RHS support.s0.w03 0.5206578036492204
  RHS shelf.w-2 1.000001
  RHS shelf.w-1 4.000001
  RHS back.s0.c0.4.0 1
@@ -374,11 +401,12 @@ BOUNDS
  UP BND eat.f0.w03.1 1.018809978735583
  UP BND eat.f0.w03.2 1.018809978735583
  UP BND eat.f0.w03.3 2.037619957471166
- UP BND left.b0.f0.w00 1
- UP BND left.b0.f1.w02 1
+ UP BND left.b0.f0.w03 1
+ UP BND left.b0.f1.w03 1
  UP BND left.b0.f1.w-1 1
  UP BND left.b0.f1.w00 1
  UP BND left.b0.f1.w01 1
+ UP BND left.b0.f1.w02 1
  UP BND early.b0.f1.i2.w00 1
  UP BND cleared.s0.w-1 1
  UP BND cleared.s0.w00 1

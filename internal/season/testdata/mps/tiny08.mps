@@ -5,8 +5,6 @@ ROWS
  G least.s0.c2.2.6
  L ground.s0.w06
  L roots.s0.w06
- L ground.s0.w07
- L roots.s0.w07
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -45,20 +43,29 @@ ROWS
  L keeps.f0.w03
  L keeps.f0.w04
  L keeps.f0.w05
- G leaves.b0.f1.w07.start.s0.c2.2.6
+ G leaves.b0.f1.w06.start.s0.c2.2.6
+ L clear.w-1
+ L clear.w00
+ L clear.w01
+ L clear.w02
+ L clear.w03
+ L clear.w04
+ L clear.w05
+ L clear.w06
+ E standson.s0.w06
+ G clears.s0.w06.start.s0.c2.2.6
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c2.2.6 cost 0.1483002883109815
  start.s0.c2.2.6 most.s0.c2.2.6 -2
  start.s0.c2.2.6 least.s0.c2.2.6 -2
- start.s0.c2.2.6 leaves.b0.f1.w07.start.s0.c2.2.6 -1
+ start.s0.c2.2.6 leaves.b0.f1.w06.start.s0.c2.2.6 -1
+ start.s0.c2.2.6 clears.s0.w06.start.s0.c2.2.6 -1
  plants.s0.c2.2.6 cost -0.18
  plants.s0.c2.2.6 most.s0.c2.2.6 1
  plants.s0.c2.2.6 least.s0.c2.2.6 1
  plants.s0.c2.2.6 ground.s0.w06 0.22303846733023355
  plants.s0.c2.2.6 roots.s0.w06 17.118064265311048
- plants.s0.c2.2.6 ground.s0.w07 0.22303846733023355
- plants.s0.c2.2.6 roots.s0.w07 17.118064265311048
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -197,13 +204,41 @@ COLUMNS
  eat.f0.w07.2 sum.f0.w07 -1
  eat.f0.w07.3 cost -0.3946391578578349
  eat.f0.w07.3 sum.f0.w07 -1
- left.b0.f1.w07 cost 0
- left.b0.f1.w07 leaves.b0.f1.w07.start.s0.c2.2.6 1
+ left.b0.f1.w06 cost 0
+ left.b0.f1.w06 leaves.b0.f1.w06.start.s0.c2.2.6 1
+ rest.w-1 cost 0.5
+ rest.w-1 clear.w-1 -1
+ rest.w00 cost 0.5
+ rest.w00 clear.w00 -1
+ rest.w01 cost 0.5
+ rest.w01 clear.w01 -1
+ rest.w02 cost 0.5
+ rest.w02 clear.w02 -1
+ rest.w03 cost 0.5
+ rest.w03 clear.w03 -1
+ rest.w04 cost 0.5
+ rest.w04 clear.w04 -1
+ rest.w05 cost 0.5
+ rest.w05 clear.w05 -1
+ rest.w06 cost 0.5
+ rest.w06 clear.w06 -1
+ cleared.s0.w06 cost 0
+ cleared.s0.w06 clear.w06 1
+ cleared.s0.w06 clears.s0.w06.start.s0.c2.2.6 1
+ stands.s0.w06 cost 0
+ stands.s0.w06 standson.s0.w06 -1
+ stands.s0.w06 clears.s0.w06.start.s0.c2.2.6 1
 RHS
  RHS ground.s0.w06 1.120571723249802
  RHS roots.s0.w06 168.10153727994907
- RHS ground.s0.w07 1.120571723249802
- RHS roots.s0.w07 168.10153727994907
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+ RHS clear.w03 1
+ RHS clear.w04 1
+ RHS clear.w05 1
+ RHS clear.w06 1
 BOUNDS
  UP BND start.s0.c2.2.6 1
  UP BND plants.s0.c2.2.6 2
@@ -231,5 +266,6 @@ BOUNDS
  UP BND eat.f0.w07.1 0.6607830383062518
  UP BND eat.f0.w07.2 0.6607830383062518
  UP BND eat.f0.w07.3 1.3215660766125037
- UP BND left.b0.f1.w07 1
+ UP BND left.b0.f1.w06 1
+ UP BND cleared.s0.w06 1
 ENDATA

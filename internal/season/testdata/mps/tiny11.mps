@@ -6,35 +6,23 @@ ROWS
  L most.s1.c2.2.1
  G least.s1.c2.2.1
  L total.g
- L ground.s0.w00
- L roots.s0.w00
- L ground.s0.w01
- L roots.s0.w01
- L ground.s0.w02
- L roots.s0.w02
- L ground.s0.w03
- L roots.s0.w03
- L ground.s0.w04
- L roots.s0.w04
- L ground.s0.w05
- L roots.s0.w05
- L ground.s0.w06
- L roots.s0.w06
+ L ground.s1.w00
+ L roots.s1.w00
  L ground.s1.w01
  L roots.s1.w01
- L support.s1.w01
  L ground.s1.w02
  L roots.s1.w02
- L support.s1.w02
  L ground.s1.w03
  L roots.s1.w03
- L support.s1.w03
- L ground.s1.w04
- L roots.s1.w04
- L support.s1.w04
- L ground.s1.w05
- L roots.s1.w05
- L support.s1.w05
+ L ground.s0.w01
+ L roots.s0.w01
+ L support.s0.w01
+ L ground.s0.w02
+ L roots.s0.w02
+ L support.s0.w02
+ L ground.s0.w03
+ L roots.s0.w03
+ L support.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -74,66 +62,54 @@ ROWS
  L keeps.f0.w04
  L keeps.f0.w05
  L keeps.f0.w06
- G leaves.b0.f1.w05.start.s1.c2.2.1
+ G leaves.b0.f1.w03.start.s1.c2.2.1
  L clear.w-1
  L clear.w00
  L clear.w01
  L clear.w02
  L clear.w03
+ E standson.s0.w03
+ G clears.s0.w03.start.s1.c2.2.1
+ E standson.s1.w03
+ G clears.s1.w03.start.s0.c2.1.0
  L clear.w04
  L clear.w05
- E standson.s1.w05
- G clears.s1.w05.start.s1.c2.2.1
  L clear.w06
- E standson.s0.w06
- G clears.s0.w06.start.s0.c2.1.0
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c2.1.0 cost 0.27614633252341053
  start.s0.c2.1.0 most.s0.c2.1.0 -2
  start.s0.c2.1.0 least.s0.c2.1.0 -2
- start.s0.c2.1.0 clears.s0.w06.start.s0.c2.1.0 -1
+ start.s0.c2.1.0 clears.s1.w03.start.s0.c2.1.0 -1
  plants.s0.c2.1.0 cost -0.18
  plants.s0.c2.1.0 most.s0.c2.1.0 1
  plants.s0.c2.1.0 least.s0.c2.1.0 1
  plants.s0.c2.1.0 total.g 1
- plants.s0.c2.1.0 ground.s0.w00 0.12270261995350834
- plants.s0.c2.1.0 roots.s0.w00 11.729837274610418
- plants.s0.c2.1.0 ground.s0.w01 0.07504697151571776
- plants.s0.c2.1.0 roots.s0.w01 7.174164367193066
- plants.s0.c2.1.0 ground.s0.w02 0.24735194627721765
- plants.s0.c2.1.0 roots.s0.w02 23.645771218978634
- plants.s0.c2.1.0 ground.s0.w03 0.22904704279495808
- plants.s0.c2.1.0 roots.s0.w03 21.89590198834844
- plants.s0.c2.1.0 ground.s0.w04 0.20839108903676398
- plants.s0.c2.1.0 roots.s0.w04 19.921282567611563
- plants.s0.c2.1.0 ground.s0.w05 0.24858904736321455
- plants.s0.c2.1.0 roots.s0.w05 23.764032707090994
- plants.s0.c2.1.0 ground.s0.w06 0.24858904736321455
- plants.s0.c2.1.0 roots.s0.w06 23.764032707090994
+ plants.s0.c2.1.0 ground.s1.w00 0.12270261995350834
+ plants.s0.c2.1.0 roots.s1.w00 11.788502648582142
+ plants.s0.c2.1.0 ground.s1.w01 0.07504697151571776
+ plants.s0.c2.1.0 roots.s1.w01 7.210045089634716
+ plants.s0.c2.1.0 ground.s1.w02 0.24735194627721765
+ plants.s0.c2.1.0 roots.s1.w02 23.764032707090994
+ plants.s0.c2.1.0 ground.s1.w03 0.22904704279495808
+ plants.s0.c2.1.0 roots.s1.w03 22.005411715424973
  start.s1.c2.2.1 cost 0.08723622314249217
  start.s1.c2.2.1 most.s1.c2.2.1 -1
  start.s1.c2.2.1 least.s1.c2.2.1 -1
- start.s1.c2.2.1 leaves.b0.f1.w05.start.s1.c2.2.1 -1
- start.s1.c2.2.1 clears.s1.w05.start.s1.c2.2.1 -1
+ start.s1.c2.2.1 leaves.b0.f1.w03.start.s1.c2.2.1 -1
+ start.s1.c2.2.1 clears.s0.w03.start.s1.c2.2.1 -1
  plants.s1.c2.2.1 cost 0.12000000000000001
  plants.s1.c2.2.1 most.s1.c2.2.1 1
  plants.s1.c2.2.1 least.s1.c2.2.1 1
- plants.s1.c2.2.1 ground.s1.w01 0.0914782336005627
- plants.s1.c2.2.1 roots.s1.w01 1.4126243668848995
- plants.s1.c2.2.1 support.s1.w01 0.2
- plants.s1.c2.2.1 ground.s1.w02 0.2566062913597057
- plants.s1.c2.2.1 roots.s1.w02 3.96256339462655
- plants.s1.c2.2.1 support.s1.w02 0.2
- plants.s1.c2.2.1 ground.s1.w03 0.17073404636245254
- plants.s1.c2.2.1 roots.s1.w03 2.63650777518919
- plants.s1.c2.2.1 support.s1.w03 0.2
- plants.s1.c2.2.1 ground.s1.w04 0.2615850581675043
- plants.s1.c2.2.1 roots.s1.w04 4.039446463231089
- plants.s1.c2.2.1 support.s1.w04 0.2
- plants.s1.c2.2.1 ground.s1.w05 0.2615850581675043
- plants.s1.c2.2.1 roots.s1.w05 4.039446463231089
- plants.s1.c2.2.1 support.s1.w05 0.2
+ plants.s1.c2.2.1 ground.s0.w01 0.0914782336005627
+ plants.s1.c2.2.1 roots.s0.w01 1.4400326087969233
+ plants.s1.c2.2.1 support.s0.w01 0.2
+ plants.s1.c2.2.1 ground.s0.w02 0.2566062913597057
+ plants.s1.c2.2.1 roots.s0.w02 4.039446463231089
+ plants.s1.c2.2.1 support.s0.w02 0.2
+ plants.s1.c2.2.1 ground.s0.w03 0.17073404636245254
+ plants.s1.c2.2.1 roots.s0.w03 2.6876622396025915
+ plants.s1.c2.2.1 support.s0.w03 0.2
  plants.s1.c2.2.1 picked.f0.w01 -1.3864895105361938
  plants.s1.c2.2.1 picked.f0.w02 -1.3343532085418701
  M MARKER 'MARKER' 'INTEND'
@@ -276,67 +252,55 @@ COLUMNS
  eat.f0.w07.2 sum.f0.w07 -1
  eat.f0.w07.3 cost -1.2178698036478877
  eat.f0.w07.3 sum.f0.w07 -1
- left.b0.f1.w05 cost 0
- left.b0.f1.w05 leaves.b0.f1.w05.start.s1.c2.2.1 1
- rest.w-1 cost 0.3
+ left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s1.c2.2.1 1
+ rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
- rest.w00 cost 0.3
+ rest.w00 cost 0.5
  rest.w00 clear.w00 -1
- rest.w01 cost 0.3
+ rest.w01 cost 0.5
  rest.w01 clear.w01 -1
- rest.w02 cost 0.3
+ rest.w02 cost 0.5
  rest.w02 clear.w02 -1
- rest.w03 cost 0.3
+ rest.w03 cost 0.5
  rest.w03 clear.w03 -1
- rest.w04 cost 0.3
+ cleared.s0.w03 cost 0
+ cleared.s0.w03 clear.w03 1
+ cleared.s0.w03 clears.s0.w03.start.s1.c2.2.1 1
+ stands.s0.w03 cost 0
+ stands.s0.w03 standson.s0.w03 -1
+ stands.s0.w03 clears.s0.w03.start.s1.c2.2.1 1
+ cleared.s1.w03 cost 0
+ cleared.s1.w03 clear.w03 1
+ cleared.s1.w03 clears.s1.w03.start.s0.c2.1.0 1
+ stands.s1.w03 cost 0
+ stands.s1.w03 standson.s1.w03 -1
+ stands.s1.w03 clears.s1.w03.start.s0.c2.1.0 1
+ rest.w04 cost 0.5
  rest.w04 clear.w04 -1
- rest.w05 cost 0.3
+ rest.w05 cost 0.5
  rest.w05 clear.w05 -1
- cleared.s1.w05 cost 0
- cleared.s1.w05 clear.w05 1
- cleared.s1.w05 clears.s1.w05.start.s1.c2.2.1 1
- stands.s1.w05 cost 0
- stands.s1.w05 standson.s1.w05 -1
- stands.s1.w05 clears.s1.w05.start.s1.c2.2.1 1
- rest.w06 cost 0.3
+ rest.w06 cost 0.5
  rest.w06 clear.w06 -1
- cleared.s0.w06 cost 0
- cleared.s0.w06 clear.w06 1
- cleared.s0.w06 clears.s0.w06.start.s0.c2.1.0 1
- stands.s0.w06 cost 0
- stands.s0.w06 standson.s0.w06 -1
- stands.s0.w06 clears.s0.w06.start.s0.c2.1.0 1
 RHS
  RHS total.g 4
- RHS ground.s0.w00 0.6497363827205522
- RHS roots.s0.w00 178.91618919178916
- RHS ground.s0.w01 0.6497363827205522
- RHS roots.s0.w01 178.91618919178916
- RHS ground.s0.w02 0.6497363827205522
- RHS roots.s0.w02 178.91618919178916
- RHS ground.s0.w03 0.6497363827205522
- RHS roots.s0.w03 178.91618919178916
- RHS ground.s0.w04 0.6497363827205522
- RHS roots.s0.w04 178.91618919178916
- RHS ground.s0.w05 0.6497363827205522
- RHS roots.s0.w05 178.91618919178916
- RHS ground.s0.w06 0.6497363827205522
- RHS roots.s0.w06 178.91618919178916
+ RHS ground.s1.w00 0.518460461547704
+ RHS roots.s1.w00 100.61012498976109
  RHS ground.s1.w01 0.518460461547704
  RHS roots.s1.w01 100.61012498976109
- RHS support.s1.w01 0.5573252005022042
  RHS ground.s1.w02 0.518460461547704
  RHS roots.s1.w02 100.61012498976109
- RHS support.s1.w02 0.5573252005022042
  RHS ground.s1.w03 0.518460461547704
  RHS roots.s1.w03 100.61012498976109
- RHS support.s1.w03 0.5573252005022042
- RHS ground.s1.w04 0.518460461547704
- RHS roots.s1.w04 100.61012498976109
- RHS support.s1.w04 0.5573252005022042
- RHS ground.s1.w05 0.518460461547704
- RHS roots.s1.w05 100.61012498976109
- RHS support.s1.w05 0.5573252005022042
+ RHS ground.s0.w01 0.6497363827205522
+ RHS roots.s0.w01 178.91618919178916
+ RHS support.s0.w01 0.3444754050674464
+ RHS ground.s0.w02 0.6497363827205522
+ RHS roots.s0.w02 178.91618919178916
+ RHS support.s0.w02 0.3444754050674464
+ RHS ground.s0.w03 0.6497363827205522
+ RHS roots.s0.w03 178.91618919178916
+ RHS support.s0.w03 0.3444754050674464
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -374,7 +338,7 @@ BOUNDS
  UP BND eat.f0.w07.1 0.523259331995489
  UP BND eat.f0.w07.2 0.523259331995489
  UP BND eat.f0.w07.3 1.046518663990978
- UP BND left.b0.f1.w05 1
- UP BND cleared.s1.w05 1
- UP BND cleared.s0.w06 1
+ UP BND left.b0.f1.w03 1
+ UP BND cleared.s0.w03 1
+ UP BND cleared.s1.w03 1
 ENDATA

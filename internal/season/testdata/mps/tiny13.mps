@@ -89,11 +89,10 @@ ROWS
  E standson.s0.w01
  G clears.s0.w01.pull.stay0.w01
  L clear.w02
- E standson.s0.w02
- G clears.s0.w02.start.s0.c1.1.1
  L clear.w03
  E standson.s0.w03
  G clears.s0.w03.start.s0.c1.0.2
+ G clears.s0.w03.start.s0.c1.1.1
  G clears.s0.w03.start.s0.c2.3.0
  G clears.s0.w03.start.s0.c2.4.3
 COLUMNS
@@ -103,7 +102,6 @@ COLUMNS
  start.s0.c1.0.2 least.s0.c1.0.2 -1
  start.s0.c1.0.2 minutes.w02 5
  start.s0.c1.0.2 leaves.b0.f0.w03.start.s0.c1.0.2 -1
- start.s0.c1.0.2 standson.s0.w02 1
  start.s0.c1.0.2 clears.s0.w03.start.s0.c1.0.2 -1
  plants.s0.c1.0.2 cost 0.12000000000000001
  plants.s0.c1.0.2 most.s0.c1.0.2 1
@@ -122,7 +120,7 @@ COLUMNS
  start.s0.c1.1.1 least.s0.c1.1.1 -2
  start.s0.c1.1.1 minutes.w01 5
  start.s0.c1.1.1 standson.s0.w01 1
- start.s0.c1.1.1 clears.s0.w02.start.s0.c1.1.1 -1
+ start.s0.c1.1.1 clears.s0.w03.start.s0.c1.1.1 -1
  plants.s0.c1.1.1 cost -0.18
  plants.s0.c1.1.1 most.s0.c1.1.1 1
  plants.s0.c1.1.1 least.s0.c1.1.1 1
@@ -130,6 +128,9 @@ COLUMNS
  plants.s0.c1.1.1 ground.s0.w02 0.18259899903310772
  plants.s0.c1.1.1 roots.s0.w02 6.158786685572198
  plants.s0.c1.1.1 support.s0.w02 0.2
+ plants.s0.c1.1.1 ground.s0.w03 0.18259899903310772
+ plants.s0.c1.1.1 roots.s0.w03 6.158786685572198
+ plants.s0.c1.1.1 support.s0.w03 0.2
  plants.s0.c1.1.1 ground.s0.w01 0.18259899903310772
  plants.s0.c1.1.1 roots.s0.w01 6.158786685572198
  plants.s0.c1.1.1 support.s0.w01 0.2
@@ -139,7 +140,6 @@ COLUMNS
  start.s0.c2.3.0 minutes.w00 5
  start.s0.c2.3.0 standson.s0.w00 1
  start.s0.c2.3.0 standson.s0.w01 1
- start.s0.c2.3.0 standson.s0.w02 1
  start.s0.c2.3.0 clears.s0.w03.start.s0.c2.3.0 -1
  plants.s0.c2.3.0 cost 0.12000000000000001
  plants.s0.c2.3.0 most.s0.c2.3.0 1
@@ -379,9 +379,9 @@ COLUMNS
  left.b0.f1.w00 leaves.b0.f1.w00.pull.stay0.w00 1
  left.b0.f1.w01 cost 0
  left.b0.f1.w01 leaves.b0.f1.w01.pull.stay0.w01 1
- rest.w-1 cost 0.3
+ rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
- rest.w00 cost 0.3
+ rest.w00 cost 0.5
  rest.w00 clear.w00 -1
  cleared.s0.w00 cost 0
  cleared.s0.w00 clear.w00 1
@@ -389,7 +389,7 @@ COLUMNS
  stands.s0.w00 cost 0
  stands.s0.w00 standson.s0.w00 -1
  stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
- rest.w01 cost 0.3
+ rest.w01 cost 0.5
  rest.w01 clear.w01 -1
  cleared.s0.w01 cost 0
  cleared.s0.w01 clear.w01 1
@@ -397,24 +397,20 @@ COLUMNS
  stands.s0.w01 cost 0
  stands.s0.w01 standson.s0.w01 -1
  stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
- rest.w02 cost 0.3
+ rest.w02 cost 0.5
  rest.w02 clear.w02 -1
- cleared.s0.w02 cost 0
- cleared.s0.w02 clear.w02 1
- cleared.s0.w02 clears.s0.w02.start.s0.c1.1.1 1
- stands.s0.w02 cost 0
- stands.s0.w02 standson.s0.w02 -1
- stands.s0.w02 clears.s0.w02.start.s0.c1.1.1 1
- rest.w03 cost 0.3
+ rest.w03 cost 0.5
  rest.w03 clear.w03 -1
  cleared.s0.w03 cost 0
  cleared.s0.w03 clear.w03 1
  cleared.s0.w03 clears.s0.w03.start.s0.c1.0.2 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c1.1.1 1
  cleared.s0.w03 clears.s0.w03.start.s0.c2.3.0 1
  cleared.s0.w03 clears.s0.w03.start.s0.c2.4.3 1
  stands.s0.w03 cost 0
  stands.s0.w03 standson.s0.w03 -1
  stands.s0.w03 clears.s0.w03.start.s0.c1.0.2 1
+ stands.s0.w03 clears.s0.w03.start.s0.c1.1.1 1
  stands.s0.w03 clears.s0.w03.start.s0.c2.3.0 1
  stands.s0.w03 clears.s0.w03.start.s0.c2.4.3 1
 RHS
@@ -487,6 +483,5 @@ BOUNDS
  UP BND left.b0.f1.w01 1
  UP BND cleared.s0.w00 1
  UP BND cleared.s0.w01 1
- UP BND cleared.s0.w02 1
  UP BND cleared.s0.w03 1
 ENDATA

@@ -9,6 +9,8 @@ ROWS
  L roots.s0.w01
  L ground.s0.w02
  L roots.s0.w02
+ L ground.s0.w03
+ L roots.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -58,13 +60,22 @@ ROWS
  L keeps.f1.w02
  L keeps.f1.w03
  L keeps.f1.w04
- G leaves.b0.f0.w02.start.s0.c0.3.1
+ G leaves.b0.f0.w03.start.s0.c0.3.1
+ L clear.w-1
+ L clear.w00
+ L clear.w01
+ L clear.w02
+ L clear.w03
+ E standson.s0.w03
+ G clears.s0.w03.start.s0.c0.3.1
+ G clears.s0.w03.pull.stay0.w03
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c0.3.1 cost 0.08430814773097714
  start.s0.c0.3.1 most.s0.c0.3.1 -1
  start.s0.c0.3.1 least.s0.c0.3.1 -1
- start.s0.c0.3.1 leaves.b0.f0.w02.start.s0.c0.3.1 -1
+ start.s0.c0.3.1 leaves.b0.f0.w03.start.s0.c0.3.1 -1
+ start.s0.c0.3.1 clears.s0.w03.start.s0.c0.3.1 -1
  plants.s0.c0.3.1 cost 0.12000000000000001
  plants.s0.c0.3.1 most.s0.c0.3.1 1
  plants.s0.c0.3.1 least.s0.c0.3.1 1
@@ -73,22 +84,30 @@ COLUMNS
  plants.s0.c0.3.1 roots.s0.w01 10.972146668617096
  plants.s0.c0.3.1 ground.s0.w02 0.08744380005113744
  plants.s0.c0.3.1 roots.s0.w02 10.972146668617096
+ plants.s0.c0.3.1 ground.s0.w03 0.08744380005113744
+ plants.s0.c0.3.1 roots.s0.w03 10.972146668617096
  pull.stay0.w03 cost 0.15221989328100266
  pull.stay0.w03 pulled.stay0 1
  pull.stay0.w03 ground.s0.w01 0.4856173206620773
  pull.stay0.w03 roots.s0.w01 7.253375098769343
  pull.stay0.w03 ground.s0.w02 0.42957410360417125
  pull.stay0.w03 roots.s0.w02 6.416291127982373
+ pull.stay0.w03 ground.s0.w03 0.42957410360417125
+ pull.stay0.w03 roots.s0.w03 6.416291127982373
  pull.stay0.w03 picked.f0.w00 -0.6976196765899658
  pull.stay0.w03 picked.f0.w01 -0.2199649214744568
+ pull.stay0.w03 clears.s0.w03.pull.stay0.w03 -1
  pull.stay0.w04 cost -0.35598181329993106
  pull.stay0.w04 pulled.stay0 1
  pull.stay0.w04 ground.s0.w01 0.4856173206620773
  pull.stay0.w04 roots.s0.w01 7.253375098769343
  pull.stay0.w04 ground.s0.w02 0.42957410360417125
  pull.stay0.w04 roots.s0.w02 6.416291127982373
+ pull.stay0.w04 ground.s0.w03 0.42957410360417125
+ pull.stay0.w04 roots.s0.w03 6.416291127982373
  pull.stay0.w04 picked.f0.w00 -0.6976196765899658
  pull.stay0.w04 picked.f0.w01 -0.2199649214744568
+ pull.stay0.w04 standson.s0.w03 1
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -262,8 +281,26 @@ COLUMNS
  eat.f1.w04.2 sum.f1.w04 -1
  eat.f1.w04.3 cost -0.6053048709129147
  eat.f1.w04.3 sum.f1.w04 -1
- left.b0.f0.w02 cost 0
- left.b0.f0.w02 leaves.b0.f0.w02.start.s0.c0.3.1 1
+ left.b0.f0.w03 cost 0
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.3.1 1
+ rest.w-1 cost 0.5
+ rest.w-1 clear.w-1 -1
+ rest.w00 cost 0.5
+ rest.w00 clear.w00 -1
+ rest.w01 cost 0.5
+ rest.w01 clear.w01 -1
+ rest.w02 cost 0.5
+ rest.w02 clear.w02 -1
+ rest.w03 cost 0.5
+ rest.w03 clear.w03 -1
+ cleared.s0.w03 cost 0
+ cleared.s0.w03 clear.w03 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c0.3.1 1
+ cleared.s0.w03 clears.s0.w03.pull.stay0.w03 1
+ stands.s0.w03 cost 0
+ stands.s0.w03 standson.s0.w03 -1
+ stands.s0.w03 clears.s0.w03.start.s0.c0.3.1 1
+ stands.s0.w03 clears.s0.w03.pull.stay0.w03 1
 RHS
  RHS pulled.stay0 1
  RHS total.g 3
@@ -271,6 +308,13 @@ RHS
  RHS roots.s0.w01 168.04583654370114
  RHS ground.s0.w02 0.6252328613431529
  RHS roots.s0.w02 168.04583654370114
+ RHS ground.s0.w03 0.6252328613431529
+ RHS roots.s0.w03 168.04583654370114
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+ RHS clear.w03 1
 BOUNDS
  UP BND start.s0.c0.3.1 1
  UP BND plants.s0.c0.3.1 1
@@ -306,5 +350,6 @@ BOUNDS
  UP BND eat.f1.w04.1 1.3969149488585775
  UP BND eat.f1.w04.2 1.3969149488585775
  UP BND eat.f1.w04.3 2.793829897717155
- UP BND left.b0.f0.w02 1
+ UP BND left.b0.f0.w03 1
+ UP BND cleared.s0.w03 1
 ENDATA

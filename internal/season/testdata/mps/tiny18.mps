@@ -13,9 +13,6 @@ ROWS
  L ground.s0.w03
  L roots.s0.w03
  L support.s0.w03
- L ground.s0.w04
- L roots.s0.w04
- L support.s0.w04
  L ground.s0.w00
  L roots.s0.w00
  L tall.s0.w00
@@ -28,6 +25,7 @@ ROWS
  L roots.s0.w02
  L tall.s0.w02
  L support.s0.w02
+ L tall.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -74,29 +72,38 @@ ROWS
  L keeps.f1.w00
  L keeps.f1.w01
  L keeps.f1.w02
- G leaves.b0.f1.w04.start.s0.c2.0.3
+ G leaves.b0.f1.w03.start.s0.c2.0.3
  G leaves.b0.f1.w03.start.s0.c2.1.3
- G leaves.b0.f0.w02.start.s0.c0.2.0
+ G leaves.b0.f0.w03.start.s0.c0.2.0
+ L clear.w-1
+ L clear.w00
+ L clear.w01
+ L clear.w02
+ L clear.w03
+ E standson.s0.w03
+ G clears.s0.w03.start.s0.c2.0.3
+ G clears.s0.w03.start.s0.c2.1.3
+ G clears.s0.w03.start.s0.c0.2.0
+ G clears.s0.w03.pull.stay0.w03
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c2.0.3 cost 0.19647490813131205
  start.s0.c2.0.3 most.s0.c2.0.3 -1
  start.s0.c2.0.3 least.s0.c2.0.3 -1
- start.s0.c2.0.3 leaves.b0.f1.w04.start.s0.c2.0.3 -1
+ start.s0.c2.0.3 leaves.b0.f1.w03.start.s0.c2.0.3 -1
+ start.s0.c2.0.3 clears.s0.w03.start.s0.c2.0.3 -1
  plants.s0.c2.0.3 cost -0.18
  plants.s0.c2.0.3 most.s0.c2.0.3 1
  plants.s0.c2.0.3 least.s0.c2.0.3 1
  plants.s0.c2.0.3 ground.s0.w03 0.11836497680691713
  plants.s0.c2.0.3 roots.s0.w03 0.5161070521918304
  plants.s0.c2.0.3 support.s0.w03 0.2
- plants.s0.c2.0.3 ground.s0.w04 0.11836497680691713
- plants.s0.c2.0.3 roots.s0.w04 0.5161070521918304
- plants.s0.c2.0.3 support.s0.w04 0.2
  plants.s0.c2.0.3 picked.f1.w04 -1.0114160776138306
  start.s0.c2.1.3 cost 0.2564150385913895
  start.s0.c2.1.3 most.s0.c2.1.3 -3
  start.s0.c2.1.3 least.s0.c2.1.3 -2
  start.s0.c2.1.3 leaves.b0.f1.w03.start.s0.c2.1.3 -1
+ start.s0.c2.1.3 clears.s0.w03.start.s0.c2.1.3 -1
  plants.s0.c2.1.3 cost 0.12000000000000001
  plants.s0.c2.1.3 most.s0.c2.1.3 1
  plants.s0.c2.1.3 least.s0.c2.1.3 1
@@ -106,12 +113,16 @@ COLUMNS
  start.s0.c0.2.0 cost 0.24535470128511555
  start.s0.c0.2.0 most.s0.c0.2.0 -2
  start.s0.c0.2.0 least.s0.c0.2.0 -1
- start.s0.c0.2.0 leaves.b0.f0.w02.start.s0.c0.2.0 -1
+ start.s0.c0.2.0 leaves.b0.f0.w03.start.s0.c0.2.0 -1
+ start.s0.c0.2.0 clears.s0.w03.start.s0.c0.2.0 -1
  plants.s0.c0.2.0 cost 0.32
  plants.s0.c0.2.0 most.s0.c0.2.0 1
  plants.s0.c0.2.0 least.s0.c0.2.0 1
  plants.s0.c0.2.0 total.g 1
  plants.s0.c0.2.0 must.0.c0 1
+ plants.s0.c0.2.0 ground.s0.w03 0.15693725500706243
+ plants.s0.c0.2.0 roots.s0.w03 2.757860045626803
+ plants.s0.c0.2.0 support.s0.w03 0.2
  plants.s0.c0.2.0 ground.s0.w00 0.30989967641388194
  plants.s0.c0.2.0 roots.s0.w00 5.44587029826703
  plants.s0.c0.2.0 tall.s0.w00 0.30989967641388194
@@ -124,6 +135,7 @@ COLUMNS
  plants.s0.c0.2.0 roots.s0.w02 2.757860045626803
  plants.s0.c0.2.0 tall.s0.w02 0.15693725500706243
  plants.s0.c0.2.0 support.s0.w02 0.2
+ plants.s0.c0.2.0 tall.s0.w03 0.15693725500706243
  plants.s0.c0.2.0 picked.f1.w01 -0.4793875217437744
  plants.s0.c0.2.0 picked.f1.w02 -1.1945596933364868
  plants.s0.c0.2.0 picked.f1.w03 -0.35097450017929077
@@ -144,10 +156,12 @@ COLUMNS
  pull.stay0.w03 roots.s0.w02 11.367098648652284
  pull.stay0.w03 tall.s0.w02 0.18106147892267535
  pull.stay0.w03 support.s0.w02 0.1
+ pull.stay0.w03 tall.s0.w03 0.18106147892267535
  pull.stay0.w03 picked.f0.w00 -1.227326512336731
  pull.stay0.w03 picked.f0.w01 -0.8942117094993591
  pull.stay0.w03 picked.f0.w02 -0.9441521167755127
  pull.stay0.w03 picked.f0.w03 -0.9076521992683411
+ pull.stay0.w03 clears.s0.w03.pull.stay0.w03 -1
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -315,12 +329,33 @@ COLUMNS
  eat.f1.w04.2 sum.f1.w04 -1
  eat.f1.w04.3 cost -0.3876322413871552
  eat.f1.w04.3 sum.f1.w04 -1
- left.b0.f1.w04 cost 0
- left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c2.0.3 1
  left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.0.3 1
  left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.1.3 1
- left.b0.f0.w02 cost 0
- left.b0.f0.w02 leaves.b0.f0.w02.start.s0.c0.2.0 1
+ left.b0.f0.w03 cost 0
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.2.0 1
+ rest.w-1 cost 0.5
+ rest.w-1 clear.w-1 -1
+ rest.w00 cost 0.5
+ rest.w00 clear.w00 -1
+ rest.w01 cost 0.5
+ rest.w01 clear.w01 -1
+ rest.w02 cost 0.5
+ rest.w02 clear.w02 -1
+ rest.w03 cost 0.5
+ rest.w03 clear.w03 -1
+ cleared.s0.w03 cost 0
+ cleared.s0.w03 clear.w03 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.0.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.1.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c0.2.0 1
+ cleared.s0.w03 clears.s0.w03.pull.stay0.w03 1
+ stands.s0.w03 cost 0
+ stands.s0.w03 standson.s0.w03 -1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.0.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.1.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c0.2.0 1
+ stands.s0.w03 clears.s0.w03.pull.stay0.w03 1
 RHS
  RHS pulled.stay0 1
  RHS total.g 3
@@ -328,9 +363,6 @@ RHS
  RHS ground.s0.w03 1.1995531206918402
  RHS roots.s0.w03 178.92574670656504
  RHS support.s0.w03 0.6091583785433802
- RHS ground.s0.w04 1.1995531206918402
- RHS roots.s0.w04 178.92574670656504
- RHS support.s0.w04 0.6091583785433802
  RHS ground.s0.w00 1.1995531206918402
  RHS roots.s0.w00 178.92574670656504
  RHS tall.s0.w00 0.9974219863230012
@@ -343,6 +375,12 @@ RHS
  RHS roots.s0.w02 178.92574670656504
  RHS tall.s0.w02 0.9974219863230012
  RHS support.s0.w02 0.6091583785433802
+ RHS tall.s0.w03 0.9974219863230012
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+ RHS clear.w03 1
 BOUNDS
  UP BND start.s0.c2.0.3 1
  UP BND plants.s0.c2.0.3 1
@@ -381,7 +419,7 @@ BOUNDS
  UP BND eat.f1.w04.1 0.6916865060873709
  UP BND eat.f1.w04.2 0.6916865060873709
  UP BND eat.f1.w04.3 1.3833730121747418
- UP BND left.b0.f1.w04 1
  UP BND left.b0.f1.w03 1
- UP BND left.b0.f0.w02 1
+ UP BND left.b0.f0.w03 1
+ UP BND cleared.s0.w03 1
 ENDATA

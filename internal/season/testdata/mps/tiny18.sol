@@ -1,8 +1,6 @@
-# objective -9.749320240
+# objective -9.344635567
 # nothing -5.893979290
-# bound -9.749487710
-start.s0.c2.0.3 1
-plants.s0.c2.0.3 1
+# bound -9.680702692
 start.s0.c2.1.3 1
 plants.s0.c2.1.3 2
 start.s0.c0.2.0 1

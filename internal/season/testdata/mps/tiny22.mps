@@ -20,8 +20,6 @@ ROWS
  L total.g
  L ground.s0.w03
  L roots.s0.w03
- L ground.s0.w04
- L roots.s0.w04
  L support.s0.w03
  L ground.s0.w01
  L roots.s0.w01
@@ -29,6 +27,7 @@ ROWS
  L ground.s0.w02
  L roots.s0.w02
  L tall.s0.w02
+ L tall.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -52,34 +51,50 @@ ROWS
  L keeps.f0.w00
  L keeps.f0.w01
  L keeps.f0.w02
- G leaves.b0.f1.w04.start.s0.c1.0.3
+ G leaves.b0.f1.w03.start.s0.c1.0.3
  G leaves.b0.f1.w03.start.s0.c2.2.3
- G leaves.b0.f1.w02.start.s0.c2.3.1
+ G leaves.b0.f1.w03.start.s0.c2.3.1
  G leaves.b0.f0.w03.start.s0.c2.4.1
  G leaves.b0.f0.w-1.pull.stay0.before
  G leaves.b0.f0.w00.pull.stay0.w00
  G leaves.b0.f0.w01.pull.stay0.w01
  G leaves.b0.f0.w02.pull.stay0.w02
- G soon.b0.f1.i1.w03.w02
- L back.s0.c2.2.3
  G soon.b0.f0.i1.w01.w00
  L back.s0.c2.4.1
+ L clear.w-1
+ E standson.s0.w-1
+ G clears.s0.w-1.pull.stay0.before
+ L clear.w00
+ E standson.s0.w00
+ G clears.s0.w00.pull.stay0.w00
+ L clear.w01
+ E standson.s0.w01
+ G clears.s0.w01.pull.stay0.w01
+ L clear.w02
+ E standson.s0.w02
+ G clears.s0.w02.pull.stay0.w02
+ L clear.w03
+ E standson.s0.w03
+ G clears.s0.w03.start.s0.c1.0.3
+ G clears.s0.w03.start.s0.c0.1.3
+ G clears.s0.w03.start.s0.c2.2.3
+ G clears.s0.w03.start.s0.c2.3.1
+ G clears.s0.w03.start.s0.c2.4.1
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c1.0.3 cost 0.28006192661009593
  start.s0.c1.0.3 most.s0.c1.0.3 -2
  start.s0.c1.0.3 least.s0.c1.0.3 -2
  start.s0.c1.0.3 minutes.w03 5
- start.s0.c1.0.3 leaves.b0.f1.w04.start.s0.c1.0.3 -1
+ start.s0.c1.0.3 leaves.b0.f1.w03.start.s0.c1.0.3 -1
+ start.s0.c1.0.3 clears.s0.w03.start.s0.c1.0.3 -1
  plants.s0.c1.0.3 cost 0.12000000000000001
  plants.s0.c1.0.3 most.s0.c1.0.3 1
  plants.s0.c1.0.3 least.s0.c1.0.3 1
  plants.s0.c1.0.3 minutes.w03 0.18531059721327514
  plants.s0.c1.0.3 minutes.w04 0.8489322575253189
  plants.s0.c1.0.3 ground.s0.w03 0.15251679624959116
- plants.s0.c1.0.3 roots.s0.w03 19.38627893492804
- plants.s0.c1.0.3 ground.s0.w04 0.17387123228757426
- plants.s0.c1.0.3 roots.s0.w04 22.100622952835046
+ plants.s0.c1.0.3 roots.s0.w03 22.100622952835046
  plants.s0.c1.0.3 picked.f0.w02 -0.7210189551115036
  plants.s0.c1.0.3 picked.f0.w03 -0.6558417479197184
  plants.s0.c1.0.3 picked.f0.w04 -0.4518193006515503
@@ -87,6 +102,7 @@ COLUMNS
  start.s0.c0.1.3 most.s0.c0.1.3 -1
  start.s0.c0.1.3 least.s0.c0.1.3 -1
  start.s0.c0.1.3 minutes.w03 5
+ start.s0.c0.1.3 clears.s0.w03.start.s0.c0.1.3 -1
  plants.s0.c0.1.3 cost -0.18
  plants.s0.c0.1.3 most.s0.c0.1.3 1
  plants.s0.c0.1.3 least.s0.c0.1.3 1
@@ -103,18 +119,21 @@ COLUMNS
  start.s0.c2.2.3 least.s0.c2.2.3 -2
  start.s0.c2.2.3 minutes.w03 5
  start.s0.c2.2.3 leaves.b0.f1.w03.start.s0.c2.2.3 -1
+ start.s0.c2.2.3 clears.s0.w03.start.s0.c2.2.3 -1
  plants.s0.c2.2.3 cost 0.12000000000000001
  plants.s0.c2.2.3 most.s0.c2.2.3 1
  plants.s0.c2.2.3 least.s0.c2.2.3 1
  plants.s0.c2.2.3 minutes.w03 3.104376838091743
  plants.s0.c2.2.3 ground.s0.w03 0.062375138596044905
  plants.s0.c2.2.3 roots.s0.w03 22.01385374500024
- plants.s0.c2.2.3 back.s0.c2.2.3 1
  start.s0.c2.3.1 cost 0.08978044688021763
  start.s0.c2.3.1 most.s0.c2.3.1 -3
  start.s0.c2.3.1 least.s0.c2.3.1 -2
  start.s0.c2.3.1 minutes.w01 5
- start.s0.c2.3.1 leaves.b0.f1.w02.start.s0.c2.3.1 -1
+ start.s0.c2.3.1 leaves.b0.f1.w03.start.s0.c2.3.1 -1
+ start.s0.c2.3.1 standson.s0.w01 1
+ start.s0.c2.3.1 standson.s0.w02 1
+ start.s0.c2.3.1 clears.s0.w03.start.s0.c2.3.1 -1
  plants.s0.c2.3.1 cost 0.12000000000000001
  plants.s0.c2.3.1 most.s0.c2.3.1 1
  plants.s0.c2.3.1 least.s0.c2.3.1 1
@@ -122,12 +141,15 @@ COLUMNS
  plants.s0.c2.3.1 minutes.w02 5
  plants.s0.c2.3.1 minutes.w03 5
  plants.s0.c2.3.1 minutes.w04 5
+ plants.s0.c2.3.1 ground.s0.w03 0.16544439294890462
+ plants.s0.c2.3.1 roots.s0.w03 14.712482807537494
  plants.s0.c2.3.1 ground.s0.w01 0.16544439294890462
  plants.s0.c2.3.1 roots.s0.w01 14.712482807537494
  plants.s0.c2.3.1 tall.s0.w01 0.16544439294890462
  plants.s0.c2.3.1 ground.s0.w02 0.16544439294890462
  plants.s0.c2.3.1 roots.s0.w02 14.712482807537494
  plants.s0.c2.3.1 tall.s0.w02 0.16544439294890462
+ plants.s0.c2.3.1 tall.s0.w03 0.16544439294890462
  plants.s0.c2.3.1 picked.f0.w01 -0.8907876163721085
  plants.s0.c2.3.1 picked.f0.w02 -0.5044964949289957
  start.s0.c2.4.1 cost 0.2046999850884966
@@ -135,6 +157,9 @@ COLUMNS
  start.s0.c2.4.1 least.s0.c2.4.1 -2
  start.s0.c2.4.1 minutes.w01 5
  start.s0.c2.4.1 leaves.b0.f0.w03.start.s0.c2.4.1 -1
+ start.s0.c2.4.1 standson.s0.w01 1
+ start.s0.c2.4.1 standson.s0.w02 1
+ start.s0.c2.4.1 clears.s0.w03.start.s0.c2.4.1 -1
  plants.s0.c2.4.1 cost 0.12000000000000001
  plants.s0.c2.4.1 most.s0.c2.4.1 1
  plants.s0.c2.4.1 least.s0.c2.4.1 1
@@ -156,11 +181,14 @@ COLUMNS
  pull.stay0.before cost 0.18339138163859614
  pull.stay0.before pulled.stay0 1
  pull.stay0.before leaves.b0.f0.w-1.pull.stay0.before -1
+ pull.stay0.before clears.s0.w-1.pull.stay0.before -1
  pull.stay0.w00 cost 0.18339138163859614
  pull.stay0.w00 pulled.stay0 1
  pull.stay0.w00 minutes.w00 0.6746841671873098
  pull.stay0.w00 picked.f0.w00 -0.5793556372324625
  pull.stay0.w00 leaves.b0.f0.w00.pull.stay0.w00 -1
+ pull.stay0.w00 standson.s0.w-1 1
+ pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
  pull.stay0.w01 cost 0.18339138163859614
  pull.stay0.w01 pulled.stay0 1
  pull.stay0.w01 minutes.w00 0.6746841671873098
@@ -170,6 +198,9 @@ COLUMNS
  pull.stay0.w01 picked.f0.w00 -0.5793556372324625
  pull.stay0.w01 picked.f0.w01 -0.6357138454914093
  pull.stay0.w01 leaves.b0.f0.w01.pull.stay0.w01 -1
+ pull.stay0.w01 standson.s0.w-1 1
+ pull.stay0.w01 standson.s0.w00 1
+ pull.stay0.w01 clears.s0.w01.pull.stay0.w01 -1
  pull.stay0.w02 cost -0.1766394515890956
  pull.stay0.w02 pulled.stay0 1
  pull.stay0.w02 minutes.w00 0.6746841671873098
@@ -183,6 +214,10 @@ COLUMNS
  pull.stay0.w02 picked.f0.w01 -0.6357138454914093
  pull.stay0.w02 picked.f0.w02 -0.17815943559010824
  pull.stay0.w02 leaves.b0.f0.w02.pull.stay0.w02 -1
+ pull.stay0.w02 standson.s0.w-1 1
+ pull.stay0.w02 standson.s0.w00 1
+ pull.stay0.w02 standson.s0.w01 1
+ pull.stay0.w02 clears.s0.w02.pull.stay0.w02 -1
  M MARKER 'MARKER' 'INTEND'
  over.w00 cost 0.05
  over.w00 minutes.w00 -1
@@ -277,13 +312,10 @@ COLUMNS
  eat.f0.w04.2 sum.f0.w04 -1
  eat.f0.w04.3 cost -0.3220138395314708
  eat.f0.w04.3 sum.f0.w04 -1
- left.b0.f1.w04 cost 0
- left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c1.0.3 1
  left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c1.0.3 1
  left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.2.3 1
- left.b0.f1.w02 cost 0
- left.b0.f1.w02 leaves.b0.f1.w02.start.s0.c2.3.1 1
- left.b0.f1.w02 soon.b0.f1.i1.w03.w02 -1
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.3.1 1
  left.b0.f0.w03 cost 0
  left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c2.4.1 1
  left.b0.f0.w-1 cost 0
@@ -295,16 +327,59 @@ COLUMNS
  left.b0.f0.w01 leaves.b0.f0.w01.pull.stay0.w01 1
  left.b0.f0.w02 cost 0
  left.b0.f0.w02 leaves.b0.f0.w02.pull.stay0.w02 1
- early.b0.f1.i1.w03 cost 0
- early.b0.f1.i1.w03 soon.b0.f1.i1.w03.w02 1
- early.b0.f1.i1.w03 back.s0.c2.2.3 3
- pays.s0.c2.2.3 cost 0.5
- pays.s0.c2.2.3 back.s0.c2.2.3 -1
  early.b0.f0.i1.w01 cost 0
  early.b0.f0.i1.w01 soon.b0.f0.i1.w01.w00 1
  early.b0.f0.i1.w01 back.s0.c2.4.1 2
  pays.s0.c2.4.1 cost 0.5
  pays.s0.c2.4.1 back.s0.c2.4.1 -1
+ rest.w-1 cost 0.5
+ rest.w-1 clear.w-1 -1
+ cleared.s0.w-1 cost 0
+ cleared.s0.w-1 clear.w-1 1
+ cleared.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ stands.s0.w-1 cost 0
+ stands.s0.w-1 standson.s0.w-1 -1
+ stands.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ rest.w00 cost 0.5
+ rest.w00 clear.w00 -1
+ cleared.s0.w00 cost 0
+ cleared.s0.w00 clear.w00 1
+ cleared.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ stands.s0.w00 cost 0
+ stands.s0.w00 standson.s0.w00 -1
+ stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ rest.w01 cost 0.5
+ rest.w01 clear.w01 -1
+ cleared.s0.w01 cost 0
+ cleared.s0.w01 clear.w01 1
+ cleared.s0.w01 clears.s0.w01.pull.stay0.w01 1
+ stands.s0.w01 cost 0
+ stands.s0.w01 standson.s0.w01 -1
+ stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
+ rest.w02 cost 0.5
+ rest.w02 clear.w02 -1
+ cleared.s0.w02 cost 0
+ cleared.s0.w02 clear.w02 1
+ cleared.s0.w02 clears.s0.w02.pull.stay0.w02 1
+ stands.s0.w02 cost 0
+ stands.s0.w02 standson.s0.w02 -1
+ stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
+ rest.w03 cost 0.5
+ rest.w03 clear.w03 -1
+ cleared.s0.w03 cost 0
+ cleared.s0.w03 clear.w03 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c1.0.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.2.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.3.1 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.4.1 1
+ stands.s0.w03 cost 0
+ stands.s0.w03 standson.s0.w03 -1
+ stands.s0.w03 clears.s0.w03.start.s0.c1.0.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.2.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.3.1 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.4.1 1
 RHS
  RHS pulled.stay0 1
  RHS minutes.w00 21
@@ -315,8 +390,6 @@ RHS
  RHS total.g 2
  RHS ground.s0.w03 0.6797956134875565
  RHS roots.s0.w03 128.14950083770458
- RHS ground.s0.w04 0.6797956134875565
- RHS roots.s0.w04 128.14950083770458
  RHS support.s0.w03 0.4338367715251226
  RHS ground.s0.w01 0.6797956134875565
  RHS roots.s0.w01 128.14950083770458
@@ -324,8 +397,13 @@ RHS
  RHS ground.s0.w02 0.6797956134875565
  RHS roots.s0.w02 128.14950083770458
  RHS tall.s0.w02 0.9968809262861
- RHS back.s0.c2.2.3 3
+ RHS tall.s0.w03 0.9968809262861
  RHS back.s0.c2.4.1 2
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+ RHS clear.w03 1
 BOUNDS
  UP BND start.s0.c1.0.3 1
  UP BND plants.s0.c1.0.3 2
@@ -356,14 +434,16 @@ BOUNDS
  UP BND eat.f0.w04.1 0.525394980889272
  UP BND eat.f0.w04.2 0.525394980889272
  UP BND eat.f0.w04.3 1.050789961778544
- UP BND left.b0.f1.w04 1
  UP BND left.b0.f1.w03 1
- UP BND left.b0.f1.w02 1
  UP BND left.b0.f0.w03 1
  UP BND left.b0.f0.w-1 1
  UP BND left.b0.f0.w00 1
  UP BND left.b0.f0.w01 1
  UP BND left.b0.f0.w02 1
- UP BND early.b0.f1.i1.w03 1
  UP BND early.b0.f0.i1.w01 1
+ UP BND cleared.s0.w-1 1
+ UP BND cleared.s0.w00 1
+ UP BND cleared.s0.w01 1
+ UP BND cleared.s0.w02 1
+ UP BND cleared.s0.w03 1
 ENDATA

@@ -25,14 +25,14 @@ ROWS
  L ground.s0.w03
  L roots.s0.w03
  L tall.s0.w03
- L ground.s0.w04
- L roots.s0.w04
- L tall.s0.w04
+ L ground.s1.w03
+ L roots.s1.w03
  L ground.s1.w02
  L roots.s1.w02
- L support.s0.w02
- L support.s0.w03
- L support.s0.w04
+ L tall.s1.w02
+ L support.s1.w02
+ L tall.s1.w03
+ L support.s1.w03
  L shelf.w-1
  L shelf.w00
  L shelf.w01
@@ -83,8 +83,7 @@ ROWS
  L keeps.f1.w01
  L keeps.f1.w02
  L keeps.f1.w03
- G leaves.b0.f1.w04.start.s0.c2.0.1
- G leaves.b0.f1.w04.start.s0.c2.3.2
+ G leaves.b0.f1.w03.start.s0.c2.0.1
  G leaves.b0.f0.w00.pull.stay0.w00
  G leaves.b0.f0.w01.pull.stay0.w01
  G leaves.b0.f0.w02.pull.stay0.w02
@@ -106,13 +105,15 @@ ROWS
  E standson.s0.w02
  G clears.s0.w02.pull.stay0.w02
  E standson.s1.w02
- G clears.s1.w02.start.s1.c1.2.2
  G clears.s1.w02.pull.stay1.w02
  L clear.w03
  E standson.s0.w03
- G clears.s0.w03.start.s0.c0.1.3
+ G clears.s0.w03.start.s0.c2.0.1
+ G clears.s0.w03.start.s1.c1.2.2
  G clears.s0.w03.pull.stay0.w03
  E standson.s1.w03
+ G clears.s1.w03.start.s0.c0.1.3
+ G clears.s1.w03.start.s0.c2.3.2
  G clears.s1.w03.pull.stay1.w03
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
@@ -120,10 +121,10 @@ COLUMNS
  start.s0.c2.0.1 most.s0.c2.0.1 -1
  start.s0.c2.0.1 least.s0.c2.0.1 -1
  start.s0.c2.0.1 minutes.w01 5
- start.s0.c2.0.1 leaves.b0.f1.w04.start.s0.c2.0.1 -1
+ start.s0.c2.0.1 leaves.b0.f1.w03.start.s0.c2.0.1 -1
  start.s0.c2.0.1 standson.s0.w01 1
  start.s0.c2.0.1 standson.s0.w02 1
- start.s0.c2.0.1 standson.s0.w03 1
+ start.s0.c2.0.1 clears.s0.w03.start.s0.c2.0.1 -1
  plants.s0.c2.0.1 cost 0.62
  plants.s0.c2.0.1 most.s0.c2.0.1 1
  plants.s0.c2.0.1 least.s0.c2.0.1 1
@@ -140,9 +141,6 @@ COLUMNS
  plants.s0.c2.0.1 ground.s0.w03 0.27433207536629745
  plants.s0.c2.0.1 roots.s0.w03 21.22013144621155
  plants.s0.c2.0.1 tall.s0.w03 0.27433207536629745
- plants.s0.c2.0.1 ground.s0.w04 0.12242517972761538
- plants.s0.c2.0.1 roots.s0.w04 9.469831053030518
- plants.s0.c2.0.1 tall.s0.w04 0.12242517972761538
  plants.s0.c2.0.1 picked.f0.w02 -1.4288519620895386
  plants.s0.c2.0.1 picked.f0.w03 -0.5268892049789429
  plants.s0.c2.0.1 picked.f0.w04 -0.15320493280887604
@@ -150,13 +148,13 @@ COLUMNS
  start.s0.c0.1.3 most.s0.c0.1.3 -1
  start.s0.c0.1.3 least.s0.c0.1.3 -1
  start.s0.c0.1.3 minutes.w03 5
- start.s0.c0.1.3 clears.s0.w03.start.s0.c0.1.3 -1
+ start.s0.c0.1.3 clears.s1.w03.start.s0.c0.1.3 -1
  plants.s0.c0.1.3 cost -0.18
  plants.s0.c0.1.3 most.s0.c0.1.3 1
  plants.s0.c0.1.3 least.s0.c0.1.3 1
  plants.s0.c0.1.3 minutes.w03 0.5827713472959428
- plants.s0.c0.1.3 ground.s0.w03 0.12689566142684094
- plants.s0.c0.1.3 roots.s0.w03 20.18598035994221
+ plants.s0.c0.1.3 ground.s1.w03 0.12689566142684094
+ plants.s0.c0.1.3 roots.s1.w03 20.18598035994221
  plants.s0.c0.1.3 picked.f1.w02 -1.7902055978775024
  plants.s0.c0.1.3 picked.f1.w03 -1.9810808897018433
  plants.s0.c0.1.3 picked.f1.w04 -0.8589694499969482
@@ -164,13 +162,16 @@ COLUMNS
  start.s1.c1.2.2 most.s1.c1.2.2 -2
  start.s1.c1.2.2 least.s1.c1.2.2 -2
  start.s1.c1.2.2 minutes.w02 5
- start.s1.c1.2.2 clears.s1.w02.start.s1.c1.2.2 -1
+ start.s1.c1.2.2 standson.s0.w02 1
+ start.s1.c1.2.2 clears.s0.w03.start.s1.c1.2.2 -1
  plants.s1.c1.2.2 cost -0.18
  plants.s1.c1.2.2 most.s1.c1.2.2 1
  plants.s1.c1.2.2 least.s1.c1.2.2 1
  plants.s1.c1.2.2 minutes.w02 0.5358952520729314
- plants.s1.c1.2.2 ground.s1.w02 0.14115917395361213
- plants.s1.c1.2.2 roots.s1.w02 22.915539762139385
+ plants.s1.c1.2.2 ground.s0.w02 0.14115917395361213
+ plants.s1.c1.2.2 roots.s0.w02 22.915539762139385
+ plants.s1.c1.2.2 ground.s0.w03 0.14115917395361213
+ plants.s1.c1.2.2 roots.s0.w03 22.915539762139385
  plants.s1.c1.2.2 picked.f1.w02 -1.3251972198486328
  plants.s1.c1.2.2 picked.f1.w03 -0.45739150047302246
  plants.s1.c1.2.2 picked.f1.w04 -0.27090373635292053
@@ -178,27 +179,22 @@ COLUMNS
  start.s0.c2.3.2 most.s0.c2.3.2 -1
  start.s0.c2.3.2 least.s0.c2.3.2 -1
  start.s0.c2.3.2 minutes.w02 5
- start.s0.c2.3.2 leaves.b0.f1.w04.start.s0.c2.3.2 -1
- start.s0.c2.3.2 standson.s0.w02 1
- start.s0.c2.3.2 standson.s0.w03 1
+ start.s0.c2.3.2 standson.s1.w02 1
+ start.s0.c2.3.2 clears.s1.w03.start.s0.c2.3.2 -1
  plants.s0.c2.3.2 cost -0.18
  plants.s0.c2.3.2 most.s0.c2.3.2 1
  plants.s0.c2.3.2 least.s0.c2.3.2 1
  plants.s0.c2.3.2 minutes.w02 3.1573197692618575
  plants.s0.c2.3.2 minutes.w03 2.3177652592847298
  plants.s0.c2.3.2 minutes.w04 5
- plants.s0.c2.3.2 ground.s0.w02 0.19529404233149655
- plants.s0.c2.3.2 roots.s0.w02 15.581324773497906
- plants.s0.c2.3.2 tall.s0.w02 0.19529404233149655
- plants.s0.c2.3.2 ground.s0.w03 0.1188548463028023
- plants.s0.c2.3.2 roots.s0.w03 9.482705867722554
- plants.s0.c2.3.2 tall.s0.w03 0.1188548463028023
- plants.s0.c2.3.2 ground.s0.w04 0.1188548463028023
- plants.s0.c2.3.2 roots.s0.w04 9.482705867722554
- plants.s0.c2.3.2 tall.s0.w04 0.1188548463028023
- plants.s0.c2.3.2 support.s0.w02 0.2
- plants.s0.c2.3.2 support.s0.w03 0.2
- plants.s0.c2.3.2 support.s0.w04 0.2
+ plants.s0.c2.3.2 ground.s1.w03 0.1188548463028023
+ plants.s0.c2.3.2 roots.s1.w03 9.482705867722554
+ plants.s0.c2.3.2 ground.s1.w02 0.19529404233149655
+ plants.s0.c2.3.2 roots.s1.w02 15.581324773497906
+ plants.s0.c2.3.2 tall.s1.w02 0.19529404233149655
+ plants.s0.c2.3.2 support.s1.w02 0.2
+ plants.s0.c2.3.2 tall.s1.w03 0.1188548463028023
+ plants.s0.c2.3.2 support.s1.w03 0.2
  plants.s0.c2.3.2 shelf.w-1 1
  plants.s0.c2.3.2 shelf.w00 1
  plants.s0.c2.3.2 shelf.w01 1
@@ -229,7 +225,6 @@ COLUMNS
  pull.stay0.w02 ground.s0.w02 0.3047635220474573
  pull.stay0.w02 roots.s0.w02 3.2549279618403237
  pull.stay0.w02 tall.s0.w02 0.3047635220474573
- pull.stay0.w02 support.s0.w02 0.1
  pull.stay0.w02 leaves.b0.f0.w02.pull.stay0.w02 -1
  pull.stay0.w02 standson.s0.w00 1
  pull.stay0.w02 standson.s0.w01 1
@@ -249,8 +244,6 @@ COLUMNS
  pull.stay0.w03 ground.s0.w03 0.03844237133881554
  pull.stay0.w03 roots.s0.w03 0.410571280150369
  pull.stay0.w03 tall.s0.w03 0.03844237133881554
- pull.stay0.w03 support.s0.w02 0.1
- pull.stay0.w03 support.s0.w03 0.1
  pull.stay0.w03 leaves.b0.f0.w03.pull.stay0.w03 -1
  pull.stay0.w03 standson.s0.w00 1
  pull.stay0.w03 standson.s0.w01 1
@@ -278,6 +271,7 @@ COLUMNS
  pull.stay1.w02 minutes.w02 2.7099500115487554
  pull.stay1.w02 ground.s1.w02 0.16478660310652
  pull.stay1.w02 roots.s1.w02 15.503878324573192
+ pull.stay1.w02 support.s1.w02 0.1
  pull.stay1.w02 standson.s1.w-1 1
  pull.stay1.w02 standson.s1.w00 1
  pull.stay1.w02 standson.s1.w01 1
@@ -288,8 +282,12 @@ COLUMNS
  pull.stay1.w03 minutes.w01 1.9017341481457515
  pull.stay1.w03 minutes.w02 2.7099500115487554
  pull.stay1.w03 minutes.w03 3.7327586902850536
+ pull.stay1.w03 ground.s1.w03 0.5075067035325421
+ pull.stay1.w03 roots.s1.w03 47.74855499259001
  pull.stay1.w03 ground.s1.w02 0.16478660310652
  pull.stay1.w03 roots.s1.w02 15.503878324573192
+ pull.stay1.w03 support.s1.w02 0.1
+ pull.stay1.w03 support.s1.w03 0.1
  pull.stay1.w03 standson.s1.w-1 1
  pull.stay1.w03 standson.s1.w00 1
  pull.stay1.w03 standson.s1.w01 1
@@ -474,9 +472,8 @@ COLUMNS
  eat.f1.w04.2 sum.f1.w04 -1
  eat.f1.w04.3 cost -0.6804844413284556
  eat.f1.w04.3 sum.f1.w04 -1
- left.b0.f1.w04 cost 0
- left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c2.0.1 1
- left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c2.3.2 1
+ left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.0.1 1
  left.b0.f0.w00 cost 0
  left.b0.f0.w00 leaves.b0.f0.w00.pull.stay0.w00 1
  left.b0.f0.w01 cost 0
@@ -485,7 +482,7 @@ COLUMNS
  left.b0.f0.w02 leaves.b0.f0.w02.pull.stay0.w02 1
  left.b0.f0.w03 cost 0
  left.b0.f0.w03 leaves.b0.f0.w03.pull.stay0.w03 1
- rest.w-1 cost 0.3
+ rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
  cleared.s1.w-1 cost 0
  cleared.s1.w-1 clear.w-1 1
@@ -493,7 +490,7 @@ COLUMNS
  stands.s1.w-1 cost 0
  stands.s1.w-1 standson.s1.w-1 -1
  stands.s1.w-1 clears.s1.w-1.pull.stay1.before 1
- rest.w00 cost 0.3
+ rest.w00 cost 0.5
  rest.w00 clear.w00 -1
  cleared.s0.w00 cost 0
  cleared.s0.w00 clear.w00 1
@@ -507,7 +504,7 @@ COLUMNS
  stands.s1.w00 cost 0
  stands.s1.w00 standson.s1.w00 -1
  stands.s1.w00 clears.s1.w00.pull.stay1.w00 1
- rest.w01 cost 0.3
+ rest.w01 cost 0.5
  rest.w01 clear.w01 -1
  cleared.s0.w01 cost 0
  cleared.s0.w01 clear.w01 1
@@ -521,7 +518,7 @@ COLUMNS
  stands.s1.w01 cost 0
  stands.s1.w01 standson.s1.w01 -1
  stands.s1.w01 clears.s1.w01.pull.stay1.w01 1
- rest.w02 cost 0.3
+ rest.w02 cost 0.5
  rest.w02 clear.w02 -1
  cleared.s0.w02 cost 0
  cleared.s0.w02 clear.w02 1
@@ -531,27 +528,31 @@ COLUMNS
  stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
  cleared.s1.w02 cost 0
  cleared.s1.w02 clear.w02 1
- cleared.s1.w02 clears.s1.w02.start.s1.c1.2.2 1
  cleared.s1.w02 clears.s1.w02.pull.stay1.w02 1
  stands.s1.w02 cost 0
  stands.s1.w02 standson.s1.w02 -1
- stands.s1.w02 clears.s1.w02.start.s1.c1.2.2 1
  stands.s1.w02 clears.s1.w02.pull.stay1.w02 1
- rest.w03 cost 0.3
+ rest.w03 cost 0.5
  rest.w03 clear.w03 -1
  cleared.s0.w03 cost 0
  cleared.s0.w03 clear.w03 1
- cleared.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.0.1 1
+ cleared.s0.w03 clears.s0.w03.start.s1.c1.2.2 1
  cleared.s0.w03 clears.s0.w03.pull.stay0.w03 1
  stands.s0.w03 cost 0
  stands.s0.w03 standson.s0.w03 -1
- stands.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.0.1 1
+ stands.s0.w03 clears.s0.w03.start.s1.c1.2.2 1
  stands.s0.w03 clears.s0.w03.pull.stay0.w03 1
  cleared.s1.w03 cost 0
  cleared.s1.w03 clear.w03 1
+ cleared.s1.w03 clears.s1.w03.start.s0.c0.1.3 1
+ cleared.s1.w03 clears.s1.w03.start.s0.c2.3.2 1
  cleared.s1.w03 clears.s1.w03.pull.stay1.w03 1
  stands.s1.w03 cost 0
  stands.s1.w03 standson.s1.w03 -1
+ stands.s1.w03 clears.s1.w03.start.s0.c0.1.3 1
+ stands.s1.w03 clears.s1.w03.start.s0.c2.3.2 1
  stands.s1.w03 clears.s1.w03.pull.stay1.w03 1
 RHS
  RHS pulled.stay0 1
@@ -570,14 +571,14 @@ RHS
  RHS ground.s0.w03 0.5658566547902608
  RHS roots.s0.w03 104.33809323360619
  RHS tall.s0.w03 0.4826244650120675
- RHS ground.s0.w04 0.5658566547902608
- RHS roots.s0.w04 104.33809323360619
- RHS tall.s0.w04 0.4826244650120675
+ RHS ground.s1.w03 0.8876418752424727
+ RHS roots.s1.w03 158.99562200634514
  RHS ground.s1.w02 0.8876418752424727
  RHS roots.s1.w02 158.99562200634514
- RHS support.s0.w02 0.6436985694184082
- RHS support.s0.w03 0.6436985694184082
- RHS support.s0.w04 0.6436985694184082
+ RHS tall.s1.w02 0.9576908607975964
+ RHS support.s1.w02 0.21574934256097408
+ RHS tall.s1.w03 0.9576908607975964
+ RHS support.s1.w03 0.21574934256097408
  RHS shelf.w-1 2.000001
  RHS shelf.w00 3.000001
  RHS shelf.w01 3.000001
@@ -634,7 +635,7 @@ BOUNDS
  UP BND eat.f1.w04.1 0.4557924984515915
  UP BND eat.f1.w04.2 0.4557924984515915
  UP BND eat.f1.w04.3 0.911584996903183
- UP BND left.b0.f1.w04 1
+ UP BND left.b0.f1.w03 1
  UP BND left.b0.f0.w00 1
  UP BND left.b0.f0.w01 1
  UP BND left.b0.f0.w02 1

@@ -1,0 +1,53 @@
+package season
+
+import (
+	"context"
+	"os"
+	"testing"
+	"time"
+)
+
+// TestGaps measures the certified gap on invented gardens of three sizes, at
+// about two and sixty seconds of two processors, one for the search and one
+// for the bound. It takes five minutes and so runs only when asked:
+//
+//	SEASON_GAPS=1 go test ./internal/season -run TestGaps -v -timeout 20m
+func TestGaps(t *testing.T) {
+	if os.Getenv("SEASON_GAPS") == "" {
+		t.Skip("runs when SEASON_GAPS is set")
+	}
+	for _, g := range []struct {
+		name string
+		make func() *Problem
+	}{
+		{"small", small900}, {"medium", medium9500}, {"medium, another", func() *Problem { return plausible(3, 20, 18, 60, 20) }},
+		{"large", func() *Problem { return plausible(4, 40, 46, 70, 20) }},
+	} {
+		p := g.make()
+		nothing := Plan{Pull: naturalEnds(p)}
+		none, noneMean := Expect(p, &nothing), Evaluate(p, &nothing).Value
+		from := time.Now()
+		Search(context.Background(), p, Limits{Work: 1, Workers: 2})
+		t.Logf("%s: %d options; first plan after %.2f s", g.name, len(p.Options), time.Since(from).Seconds())
+		for _, w := range []struct{ search, bound int }{{7_000_000, 2_500_000}, {200_000_000, 60_000_000}} {
+			from = time.Now()
+			proof := make(chan *Certificate)
+			var took float64
+			go func() {
+				c := Bound(context.Background(), p, BoundLimits{Work: w.bound})
+				took = time.Since(from).Seconds()
+				proof <- c
+			}()
+			plan := Search(context.Background(), p, Limits{Work: w.search})
+			search := time.Since(from).Seconds()
+			c := <-proof
+			value := Expect(p, &plan)
+			gap, _ := Gap(c.Bound, value, none)
+			mean, _ := Gap(c.Bound, plan.Value, noneMean)
+			t.Logf("  search %.1f s, bound %.1f s: model %.2f of %.2f, gap %.1f %%; mean of futures %.2f, gap %.1f %%", search, took, value, c.Bound, 100*gap, plan.Value, 100*mean)
+			if c.Bound < value || CheckBound(p, c) != c.Bound {
+				t.Errorf("bound %.6f, plan %.6f", c.Bound, value)
+			}
+		}
+	}
+}
