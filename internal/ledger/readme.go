@@ -19,7 +19,7 @@ func eventSheetColumns() []column[entry] {
 		{"device", "the phone or computer it was made on", func(e entry) string { return e.Device }},
 		{"happened", "day in the garden, as the gardener said: year-month-day", func(e entry) string { return e.Happened.String() }},
 		{"written", "instant when it was kept, UTC", func(e entry) string { return instant(e.Written) }},
-		{"kind", "what happened: garden, sown, set out, picked, pulled, lost, counted, looked, voided, dismissed, watered, measured, photo, restored", func(e entry) string { return string(e.Kind) }},
+		{"kind", "what happened: garden, sown, set out, picked, pulled, lost, counted, looked, voided, dismissed, watered, measured, photo, restored, assumed", func(e entry) string { return string(e.Kind) }},
 		{"layout", "number of the layout of the fields that follow", func(e entry) string { return strconv.Itoa(e.Version) }},
 		{"taken_back", "yes = a later entry took this one back, so it counts no more", func(e entry) string { return yes(e.back) }},
 		field("planting", "the planting it is about: an id of plantings.csv"),

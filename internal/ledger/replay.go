@@ -55,6 +55,7 @@ type replayer struct {
 	questions   questions
 	wet         []WetLook
 	readings    []ReadingNote
+	assumed     []AssumedNote
 	pictures    []PictureNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
@@ -140,6 +141,8 @@ func (r *replayer) apply(s step) {
 		r.wetLook(s, b.Space, "", watered, b.Hour, b.Litres)
 	case Reading:
 		r.readings = append(r.readings, ReadingNote{Event: s.ID, On: s.Happened, Reading: b})
+	case Assumption:
+		r.assumed = append(r.assumed, AssumedNote{Event: s.ID, On: s.Happened, Assumption: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Photo:
@@ -320,6 +323,7 @@ func (r *replayer) state() State {
 	s.Differences = append(s.Differences, r.differences...)
 	s.Wet = append(s.Wet, r.wet...)
 	s.Readings = append(s.Readings, r.readings...)
+	s.Assumed = append(s.Assumed, r.assumed...)
 	s.Pictures = append(s.Pictures, r.pictures...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)

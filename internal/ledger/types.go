@@ -114,6 +114,8 @@ type State struct {
 	Wet      []WetLook     `json:",omitempty"` // waterings, and looks at whole spaces with their hour, in replay order
 	Readings []ReadingNote `json:",omitempty"` // own thermometer and gauge, in replay order
 
+	Assumed []AssumedNote `json:",omitempty"` // answers of rounds after time away, in replay order
+
 	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
 }

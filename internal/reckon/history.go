@@ -95,6 +95,9 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		case ledger.Reading:
 			t.Space = b.Space // the garden's own instruments are listed with the weather
 			t.Note.Words = sentence(readingWords(b, "this space")) + withNote(b.Note)
+		case ledger.Assumption:
+			t.Space = b.Space
+			t.Note.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)
 		case ledger.Look:
 			t.Space = b.Space
 			if b.Planting != "" {
@@ -163,6 +166,8 @@ func (d *Day) After(kind string, body any) *Day {
 		planting = b.Planting
 	case ledger.Ended:
 		planting = b.Planting
+	case ledger.Assumption:
+		space = b.Space
 	case ledger.Look:
 		planting, space = b.Planting, b.Space
 	case ledger.Dismissal:

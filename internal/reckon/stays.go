@@ -26,6 +26,7 @@ type standing struct {
 	looks   string
 	keep    bool
 	tray    bool
+	assumed bool // only taken to be as planned; see ledger.Assumed
 	growth  stand.Growth
 }
 
@@ -130,6 +131,7 @@ func applyLedger(in *Inputs, s *standing, p ledger.Planting) bool {
 	if p.Count > 0 {
 		s.count = p.Count
 	}
+	s.assumed = in.State.StillAssumed(p)
 	if p.Looks != "" {
 		s.looks = p.Looks
 	}
@@ -187,6 +189,16 @@ func whole(o stand.Outcome) float64 {
 		return 1
 	}
 	return math.Max(1, float64(o.Total)/left)
+}
+
+// unseenPart is how far the picking of a planting nobody has seen for a while
+// may lie from what is expected, either way. Ours, not measured.
+const unseenPart = 0.4
+
+// unseen widens the spread of what is only assumed: the futures' pickings are
+// stretched evenly from less to more, and their mean stays.
+func unseen(future, of int) float64 {
+	return 1 + unseenPart*(2*(float64(future)+0.5)/float64(of)-1)
 }
 
 // offers reports whether a crop can be started in the plan at all.
@@ -258,6 +270,9 @@ func (m *model) addStay(in *Inputs, s standing) {
 	for f, out := range g.Outcomes {
 		row := make([]float32, end+1)
 		share := share
+		if s.assumed {
+			share *= unseen(f, len(g.Outcomes))
+		}
 		if s.crop.Harvest == crop.Once {
 			share *= whole(out)
 		}

@@ -3,7 +3,6 @@ package web
 import (
 	"fmt"
 	"net/http"
-	"strings"
 
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -60,19 +59,18 @@ func (s *site) roundPage(w http.ResponseWriter, r *http.Request) {
 				one.Due = append(one.Due, t.Verb+" "+t.Object)
 			}
 		}
-		for _, l := range state.SpaceLooks {
-			if l.Space == sp.ID && l.On == day.Date && strings.HasPrefix(l.Looks, roundMark) {
-				one.Answered = strings.TrimPrefix(l.Looks, roundMark)
-				p.Done++
+		for _, a := range state.Assumed {
+			if a.Space == sp.ID && a.On == day.Date {
+				one.Answered = a.What
 			}
+		}
+		if one.Answered != "" {
+			p.Done++
 		}
 		p.Spaces = append(p.Spaces, one)
 	}
 	s.draw(w, r, http.StatusOK, p)
 }
-
-// roundMark begins a look that was made on a round.
-const roundMark = "round: "
 
 // saveRound keeps one answer of the round. What nobody saw is written down as
 // assumed, in words that every page shows.
@@ -112,11 +110,11 @@ func (s *site) saveRound(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
-// roundEvents are the entries one answer makes: the look of the round first,
+// roundEvents are the entries one answer makes: the assumption first,
 // then what is assumed to have been done since.
 func roundEvents(day *reckon.Day, sp reckon.SpaceDay, answer string) ([]Happening, string, error) {
 	look := func(words string) Happening {
-		return Happening{ledger.Looked, day.Date, ledger.Look{Space: sp.ID, Looks: roundMark + words, Note: "Said on a round after time away."}}
+		return Happening{ledger.Assumed, day.Date, ledger.Assumption{Space: sp.ID, What: words}}
 	}
 	switch answer {
 	case "as planned":

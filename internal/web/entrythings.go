@@ -472,6 +472,11 @@ func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage
 	p.put(e1, "spaces", id, "east")
 	p.put(n1, "spaces", id, "north")
 	p.set(other, "spaces", fresh)
+	for i, one := range d.g.Spaces[:len(d.g.Spaces)-1] { // next to it in the walk
+		if one.ID == sp.ID {
+			p.patches = append(p.patches, garden.Patch{Op: garden.Move, At: garden.Path{"spaces", fresh}, To: string(d.g.Spaces[i+1].ID)})
+		}
+	}
 	p.words = "Split: " + sp.Name + " and " + or(v.Get("name"), sp.Name+" 2") + "."
 	return p, nil
 }
