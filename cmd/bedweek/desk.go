@@ -137,7 +137,7 @@ func (d *desk) Day(context.Context) (*reckon.Day, error) {
 
 // record keeps an event, shows it on the day and has the plan made anew.
 func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, parent string, body any) (string, error) {
-	e, err := ledger.NewEvent(d.device, happened, kind, body)
+	e, err := ledger.NewEvent(web.DeviceOf(ctx, d.device), happened, kind, body)
 	if err != nil {
 		return "", err
 	}

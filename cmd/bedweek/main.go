@@ -48,6 +48,9 @@ func commands() []command {
 		{"verify", "recompute published cases on this machine", helpVerify, runVerify},
 		{"audit", "check a data folder: database, digests, replay, backups", helpAudit, runAudit},
 		{"backup", "make and prove a backup of a data folder", helpBackup, runBackup},
+		{"restore", "put a data folder back to a proven backup", helpRestore, runRestore},
+		{"drill", "try every backup: restore it aside, check and count it", helpDrill, runDrill},
+		{"import", "take over the entries of an exported folder", helpImport, runImport},
 		{"export", "write a data folder as CSV and JSON anyone can read", helpExport, runExport},
 	}
 }

@@ -6,22 +6,17 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
-	"net"
-	"net/http"
 	"os"
 	"path/filepath"
-	"strings"
-	"time"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/fetch"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
-	"bedweek/internal/web"
 )
 
-const helpServe = `bedweek serve [-garden FILE] [-weather FILE] [-date DATE] [-port N] [-online] [DATA]
+const helpServe = `bedweek serve [-garden FILE] [-weather FILE] [-date DATE] [-port N] [-online] [-home] [DATA]
 
 Keep a garden in a data folder and serve its pages on this machine only.
 Without -garden a new folder is begun through the pages; from then on the
@@ -37,6 +32,16 @@ folder holds the garden's text and everything noted. DATA is bedweek-data in you
   -online        ask two open services for the coming ten days, and for days
                  since the record ended; the place is sent to about 1 km.
                  Without it, or without a network, everything still answers
+  -home          open the home network too. Only phones that were paired on the
+                 page Backup, Phones, get an answer
+  -home-port N   the plain port there (8751); HTTPS is the next one up
+  -home-on ADDR  listen on this address only
+  -host NAMES    more names phones may use, divided by commas
+  -tls-cert FILE -tls-key FILE
+                 your own certificate, instead of one by the household's own
+                 authority
+
+Each day a backup is made and proven, and everything is checked.
 
 Exit 0: stopped. 1: faults, or the folder cannot be used. 2: wrong usage.
 `
@@ -48,6 +53,13 @@ func runServe(ctx context.Context, w *world, args []string) int {
 	date := fs.String("date", "", "")
 	port := fs.Int("port", 8750, "")
 	useNet := fs.Bool("online", false, "")
+	var home homeFlags
+	fs.BoolVar(&home.open, "home", false, "")
+	fs.StringVar(&home.on, "home-on", "", "")
+	fs.IntVar(&home.port, "home-port", 8751, "")
+	fs.StringVar(&home.host, "host", "", "")
+	fs.StringVar(&home.cert, "tls-cert", "", "")
+	fs.StringVar(&home.key, "tls-key", "", "")
 	names, code, done := parse(w, fs, helpServe, args)
 	if done {
 		return code
@@ -57,6 +69,9 @@ func runServe(ctx context.Context, w *world, args []string) int {
 	}
 	if *port < 0 || *port > 65535 {
 		return wrong(w, "serve", "-port %d: want 0 to 65535", *port)
+	}
+	if home.port < 0 || home.port > 65534 {
+		return wrong(w, "serve", "-home-port %d: want 0 to 65534", home.port)
 	}
 	dir, err := dataFolder(names)
 	if err != nil {
@@ -79,35 +94,68 @@ func runServe(ctx context.Context, w *world, args []string) int {
 			return exitNo
 		}
 	}
-	led, err := ledger.Open(dir, ledger.Options{Now: w.now})
+	h, err := openHouse(w, dir, *port, false, home)
 	if err != nil {
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
 		return exitNo
+	}
+	defer h.shut()
+	o := serveOptions{dir, *file, *weatherFile, *date, fresh, *useNet, book}
+	for first := true; ; first = false {
+		code, again := serveOnce(ctx, w, h, o, first)
+		if again == "" {
+			return code
+		}
+		h.restore(again)
+		o.fresh = nil // taken over already, or gone with what was put back
+	}
+}
+
+// serveOptions are what serve was given.
+type serveOptions struct {
+	dir, file, weatherFile, date string
+	fresh                        []byte
+	useNet                       bool
+	book                         *crop.Book
+}
+
+// serveOnce opens the record, plans, and serves until the program ends or the
+// record is to be restored from a backup.
+func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bool) (code int, again string) {
+	dir, fresh, book := o.dir, o.fresh, o.book
+	led, err := ledger.Open(dir, ledger.Options{Now: w.now})
+	if errors.Is(err, ledger.ErrDamaged) || errors.Is(err, ledger.ErrNotLedger) {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return h.refused(ctx, err)
+	}
+	if err != nil {
+		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+		return exitNo, ""
 	}
 	defer led.Close()
 	for _, n := range led.Notes() {
 		fmt.Fprintln(w.err, n)
 	}
 	today := cal.FromTime(w.now())
-	g, base, code := gardenOf(ctx, w, led, book, *file, fresh, today)
+	g, base, code := gardenOf(ctx, w, led, book, o.file, fresh, today)
 	if g == nil && code != exitDone {
-		return code
+		return code, ""
 	}
-	day, err := planDate(w, *date, &garden.Garden{From: today})
+	day, err := planDate(w, o.date, &garden.Garden{From: today})
 	if err != nil {
-		return wrong(w, "serve", "-date: %v", err)
+		return wrong(w, "serve", "-date: %v", err), ""
 	}
-	begun := g == nil || len(g.Spaces) == 0 || g.Place.Weather == "" && g.Place.Normals == nil && *weatherFile == "" && *file == ""
+	begun := g == nil || len(g.Spaces) == 0 || g.Place.Weather == "" && g.Place.Normals == nil && o.weatherFile == "" && o.file == ""
 	var c climate
 	if !begun {
-		if c, code = weatherFor(w, "serve", *weatherFile, base, g); code != exitDone {
-			return code
+		if c, code = weatherFor(w, "serve", o.weatherFile, base, g); code != exitDone {
+			return code, ""
 		}
 	}
 	in := inputs(w, g, book, c, day)
 	in.Progress = progress(w)
 	services := fetch.New(fetch.Options{Dir: filepath.Join(dir, "weather"), Now: w.now})
-	if *useNet && in.Garden != nil {
+	if o.useNet && in.Garden != nil {
 		online(ctx, w, services, in)
 	}
 	ctx, stop := context.WithCancel(ctx)
@@ -119,21 +167,21 @@ func runServe(ctx context.Context, w *world, args []string) int {
 	}
 	if err == nil {
 		d.climate = climateIn(led.Dir())
-		if *weatherFile != "" && !begun {
+		if o.weatherFile != "" && !begun {
 			d.climate = func(*garden.Garden) (climate, error) { return c, nil }
 		}
 	}
 	if err != nil {
 		stop()
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
-		return exitNo
+		return exitNo, ""
 	}
-	if *useNet {
+	if o.useNet {
 		go d.follow(ctx, services)
 	}
 	defer d.idle.Wait()
 	defer stop()
-	return listen(ctx, w, d, *port, false)
+	return h.attend(ctx, d, first)
 }
 
 // dataFolder is the folder named, or the usual one.
@@ -183,40 +231,16 @@ func gardenOf(ctx context.Context, w *world, led *ledger.Ledger, book *crop.Book
 	return g, base, exitDone
 }
 
-// listen serves the pages on loopback until ctx ends.
+// listen serves the pages on loopback until ctx ends. The demo's record cannot
+// be restored through the pages: it is made anew each time.
 func listen(ctx context.Context, w *world, d *desk, port int, demo bool) int {
-	h, err := web.New(d.options(nil, demo))
+	h, err := openHouse(w, d.led.Dir(), port, demo, homeFlags{})
 	if err != nil {
-		fmt.Fprintf(w.err, "bedweek: making the pages: %v\n", err)
+		fmt.Fprintf(w.err, "bedweek: %v\n", err)
 		return exitNo
 	}
-	l, err := net.Listen("tcp", fmt.Sprintf("127.0.0.1:%d", port))
-	if err != nil && port != 0 && strings.Contains(err.Error(), "in use") {
-		fmt.Fprintf(w.err, "Port %d is taken; using a free one.\n", port)
-		l, err = net.Listen("tcp", "127.0.0.1:0")
-	}
-	if err != nil {
-		fmt.Fprintf(w.err, "bedweek: opening the port: %v\n", err)
-		return exitNo
-	}
-	fmt.Fprintf(w.out, "The pages are at http://%s/ (this machine only). Stop with Ctrl-C.\n", l.Addr())
-	srv := &http.Server{Handler: h, ReadHeaderTimeout: 10 * time.Second, IdleTimeout: 2 * time.Minute}
-	stopped := make(chan error, 1)
-	go func() { stopped <- srv.Serve(l) }()
-	select {
-	case err = <-stopped:
-	case <-d.led.Failed():
-		fmt.Fprintf(w.err, "bedweek: %v\n", d.led.Stopped())
-		srv.Close()
-		return exitNo
-	case <-ctx.Done():
-		end, cancel := context.WithTimeout(context.Background(), 5*time.Second)
-		defer cancel()
-		err = srv.Shutdown(end)
-	}
-	if err != nil && !errors.Is(err, http.ErrServerClosed) {
-		fmt.Fprintf(w.err, "bedweek: serving: %v\n", err)
-		return exitNo
-	}
-	return exitDone
+	defer h.shut()
+	h.busy = true
+	code, _ := h.attend(ctx, d, true)
+	return code
 }

@@ -70,7 +70,7 @@ func (s *site) syncState(w http.ResponseWriter, r *http.Request) {
 
 func (s *site) homeFor(r *http.Request) (home, error) {
 	epoch, err := s.o.Keeping.Epoch(r.Context())
-	a := home{Epoch: epoch, Device: DeviceOf(r.Context(), "this machine"), Waiting: -1, Results: []outcome{}}
+	a := home{Epoch: epoch, Device: DeviceOf(r.Context(), "home"), Waiting: -1, Results: []outcome{}}
 	if s.o.Keeping.LastWaiting != nil {
 		a.Waiting = s.o.Keeping.LastWaiting(a.Device)
 	}
@@ -270,7 +270,7 @@ type UnsentPage struct {
 
 func (s *site) unsent(r *http.Request, day *reckon.Day) (page, error) {
 	return &UnsentPage{Frame: s.framed(r, day, "What waits on this device", "unsent"), Form: ledger.NewID(),
-		Device: DeviceOf(r.Context(), "this machine"), Secure: r.TLS != nil || loopback(r.Host)}, nil
+		Device: DeviceOf(r.Context(), "home"), Secure: r.TLS != nil || loopback(r.Host)}, nil
 }
 
 func loopback(host string) bool {
