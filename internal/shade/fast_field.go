@@ -63,6 +63,7 @@ type fieldTile struct {
 	shapes []*shape  // by part; nil = never in the way
 	tracks []*track  // by part, with keep
 	canvas *canvas   // with keep
+	free   []float64 // by ray: cosine where a mend opens the sky; nil = no mends
 }
 
 // track remembers a part's stretches on a tile: at gives, by ray, where they
@@ -93,6 +94,7 @@ func NewField(c *Course, surfaces []Surface, bodies []Body, keep bool, workers i
 		for _, t := range tiles(i, s) {
 			ft := fieldTile{tile: t}
 			ft.slants = t.slants(c)
+			ft.mend(c, s.Mends)
 			ft.spread = spreads(c, ft.slants)
 			f.tiles = append(f.tiles, ft)
 		}
@@ -300,6 +302,15 @@ func (f *Field) castWeek(t *fieldTile, cv *canvas, seen []*shape, w int) {
 		s := stander{p, codes[p.part], sky && f.parts[p.part].varies}
 		if s.code != 0 || s.varies {
 			all = append(all, s)
+		}
+	}
+	if t.free != nil {
+		for i := c.first[w]; i < c.first[w+1]; i++ {
+			if t.free[i] > 0 {
+				for k, v := range c.rays[i].worth(t.free[i]) {
+					t.whole[w][k] += v
+				}
+			}
 		}
 	}
 	for g := c.firstGroup[w]; g < c.firstGroup[w+1]; g++ {

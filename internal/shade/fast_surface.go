@@ -22,6 +22,7 @@ type Surface struct {
 	Along, Across geom.Vec // unit, at right angles
 	Length, Width float64  // along, across
 	Round         bool     // only the ellipse within counts
+	Mends         []Mend   // what was seen of the sky from here; the last counts
 }
 
 // LevelSurface is the surface of a patch, facing up.
