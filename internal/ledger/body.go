@@ -51,6 +51,8 @@ func newBody(k Kind, version int) any {
 		return &Reading{}
 	case Pictured:
 		return &Photo{}
+	case Skyline:
+		return &Edge{}
 	case Assumed:
 		return &Assumption{}
 	case Restored:
@@ -68,7 +70,7 @@ func layoutOf(body any) int {
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering, Reading, Photo, Restoration or Assumption. It reads every layout ever written.
+// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption or Edge. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {

@@ -97,6 +97,9 @@ func light(s step) step {
 	case Watering:
 		b.Note = ""
 		s.body = b
+	case Edge:
+		b.Note = ""
+		s.body = b
 	case Assumption:
 		b.Note = ""
 		s.body = b

@@ -56,6 +56,7 @@ type replayer struct {
 	wet         []WetLook
 	readings    []ReadingNote
 	assumed     []AssumedNote
+	edges       []EdgeNote
 	pictures    []PictureNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
@@ -143,6 +144,8 @@ func (r *replayer) apply(s step) {
 		r.readings = append(r.readings, ReadingNote{Event: s.ID, On: s.Happened, Reading: b})
 	case Assumption:
 		r.assumed = append(r.assumed, AssumedNote{Event: s.ID, On: s.Happened, Assumption: b})
+	case Edge:
+		r.edges = append(r.edges, EdgeNote{Event: s.ID, Edge: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Photo:
@@ -324,6 +327,7 @@ func (r *replayer) state() State {
 	s.Wet = append(s.Wet, r.wet...)
 	s.Readings = append(s.Readings, r.readings...)
 	s.Assumed = append(s.Assumed, r.assumed...)
+	s.Edges = append(s.Edges, r.edges...)
 	s.Pictures = append(s.Pictures, r.pictures...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)

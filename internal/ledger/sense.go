@@ -86,6 +86,8 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		if !IsID(b.Event) {
 			f.add("%q is %q; it must be the id of an entry", "event", clip(b.Event))
 		}
+	case Edge:
+		f.edge(b)
 	case Assumption:
 		f.assumption(b)
 	case Dismissal:

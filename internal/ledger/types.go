@@ -115,6 +115,7 @@ type State struct {
 	Readings []ReadingNote `json:",omitempty"` // own thermometer and gauge, in replay order
 
 	Assumed []AssumedNote `json:",omitempty"` // answers of rounds after time away, in replay order
+	Edges   []EdgeNote    `json:",omitempty"` // corrections of skylines, in replay order
 
 	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
