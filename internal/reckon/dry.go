@@ -10,6 +10,7 @@ import (
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/water"
+	"bedweek/internal/weather"
 )
 
 // DryAsk says what is asked of Dry.
@@ -102,7 +103,7 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 	}
 	days := max(dryDays, ask.AwayDays+2)
 	d := &Dryness{Garden: in.Garden.Name, Date: in.Date, FromHour: ask.FromHour, Days: days, Weather: p.Set.Words, Away: ask.AwayDays}
-	skies, err := newSkies(in, p, days)
+	skies, err := newSkies(in, p, days, ask.FromHour)
 	if err != nil {
 		return nil, err
 	}
@@ -185,8 +186,13 @@ func (s *skies) of(in *Inputs, sp garden.Space) airs {
 // lookBack is how far looks and past rain reach, days.
 const lookBack = 45
 
-func newSkies(in *Inputs, p *Place, days int) (*skies, error) {
+func newSkies(in *Inputs, p *Place, days, fromHour int) (*skies, error) {
 	past, ok := pastWeather(in, p, lookBack)
+	back := lookBack
+	if ok && fromHour > 0 { // the hours of today that have been
+		past[0].Days = append(past[0].Days, meanDay(p.Set.Futures, in.Date))
+		back++
+	}
 	s := &skies{}
 	for _, k := range []struct {
 		to    *airs
@@ -196,9 +202,31 @@ func newSkies(in *Inputs, p *Place, days int) (*skies, error) {
 		if !ok || k.to.ahead == nil {
 			return nil, fmt.Errorf("reckon: water: the futures do not cover %d days from %s", days, in.Date.Long())
 		}
-		k.to.past = water.NewSky(past, in.site(), in.Date-lookBack, lookBack, k.share)
+		k.to.past = water.NewSky(past, in.site(), in.Date-lookBack, back, k.share)
+		if k.to.past != nil && back > lookBack {
+			k.to.past.UntilH = fromHour
+		}
 	}
 	return s, nil
+}
+
+// meanDay is the middle of a day over the futures: what today is taken to be
+// like until it is over.
+func meanDay(fs []weather.Future, d cal.Day) weather.Day {
+	var m weather.Day
+	n := 0.0
+	for _, f := range fs {
+		i := int(d - f.Start)
+		if i < 0 || i >= len(f.Days) {
+			continue
+		}
+		x := f.Days[i]
+		m.TmaxC, m.TminC, m.RainMM = m.TmaxC+x.TmaxC, m.TminC+x.TminC, m.RainMM+x.RainMM
+		m.WindMS, m.RadMJ = m.WindMS+x.WindMS, m.RadMJ+x.RadMJ
+		n++
+	}
+	n = math.Max(n, 1)
+	return weather.Day{TmaxC: m.TmaxC / n, TminC: m.TminC / n, RainMM: m.RainMM / n, WindMS: m.WindMS / n, RadMJ: m.RadMJ / n}
 }
 
 // looks holds what was seen, by space.

@@ -248,3 +248,29 @@ func TestOutdoorHistory(t *testing.T) {
 		}
 	}
 }
+
+// Watered yesterday at six and dry this evening, in August: the hours of today
+// that have been count, so the thirstiest space is known to dry faster now and
+// not only tomorrow.
+func TestHoursOfTodayTeach(t *testing.T) {
+	in, p := dryInputs(t, demoCases()[1])
+	space, least := "", math.Inf(1)
+	for _, r := range dryOf(t, in, p, DryAsk{FromHour: 19, NextH: 24}).Rows {
+		if !r.Empty && r.Way == water.Can && r.FullDays < least {
+			space, least = r.Space, r.FullDays
+		}
+	}
+	look := func(day int, hour float64, what water.Look) SpaceSeen {
+		return SpaceSeen{Space: space, On: in.Date + cal.Day(day), Hour: hour, What: what}
+	}
+	watered := dryOf(t, in, p, DryAsk{FromHour: 19, NextH: 24, Looks: []SpaceSeen{look(-1, 6, water.Watered)}}).row(t, space)
+	dry := dryOf(t, in, p, DryAsk{FromHour: 19, NextH: 24, Looks: []SpaceSeen{look(-1, 6, water.Watered), look(0, 18, water.DryLook)}}).row(t, space)
+	if !(dry.Answer.Rate > watered.Answer.Rate) || !(dry.Answer.Dry.Likely < watered.Answer.Dry.Likely) {
+		t.Errorf("%s, full %.1f days: rate %.2f then %.2f; dry in %.0f h then %.0f h; want faster and sooner", space, least, watered.Answer.Rate, dry.Answer.Rate, watered.Answer.Dry.Likely, dry.Answer.Dry.Likely)
+	}
+	early := dryOf(t, in, p, DryAsk{FromHour: 7, NextH: 24, Looks: []SpaceSeen{look(0, 6, water.Watered)}}).row(t, space)
+	late := dryOf(t, in, p, DryAsk{FromHour: 19, NextH: 24, Looks: []SpaceSeen{look(0, 6, water.Watered)}}).row(t, space)
+	if !(late.Answer.LackL.Likely > early.Answer.LackL.Likely) {
+		t.Errorf("watered at 6: lacks %.2f L at 7 and %.2f L at 19; want more in the evening", early.Answer.LackL.Likely, late.Answer.LackL.Likely)
+	}
+}

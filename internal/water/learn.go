@@ -60,6 +60,9 @@ func (s *Space) believe(c cell, past *Sky, from int, looks []Seen) cell {
 		air, leaf := t.demand(sky, past.month[day], day-past.Days)
 		rain := CaughtL(sky.rainMM, s.AreaM2, s.RainShare)
 		for h := 0; h < 24; h += learnHours {
+			if past.UntilH > 0 && day == past.Days-1 && h+learnHours > past.UntilH {
+				break // not been yet; looks of these hours are heard below
+			}
 			share := 0.0
 			for k := h; k < h+learnHours; k++ {
 				share += past.course[day][k]

@@ -10,6 +10,7 @@ import (
 type Sky struct {
 	Start  cal.Day
 	Days   int
+	UntilH int           // of a past: hour of its last day up to which it has been; 0 = all of it
 	course [][24]float64 // by day
 	month  []int         // by day, 0 = January
 	days   [][]skyDay    // by future and day
