@@ -87,7 +87,12 @@ func tryGuesses(ctx context.Context, in reckon.Inputs, stop func() bool) []web.U
 		}
 		out = append(out, e.what)
 	}
-	sort.SliceStable(out, func(i, j int) bool { return out[i].Worth > out[j].Worth })
+	sort.SliceStable(out, func(i, j int) bool {
+		if a, b := out[i].Space == "", out[j].Space == ""; a != b {
+			return a // weather and meals bear on everything, and are not tried
+		}
+		return out[i].Worth > out[j].Worth
+	})
 	return out
 }
 

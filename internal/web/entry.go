@@ -326,9 +326,13 @@ type WaitPage struct {
 	NeedsSky bool
 }
 
+// unknownShown is how many guesses are listed: a short list is looked at.
+const unknownShown = 10
+
 // UnknownPage lists what nobody measured, by what it would change.
 type UnknownPage struct {
 	Frame
+	More  int // guesses not shown
 	List  []Unknown
 	Ready bool
 }
@@ -342,6 +346,9 @@ func (s *site) unknownPage(w http.ResponseWriter, r *http.Request) {
 	p := &UnknownPage{Frame: s.entryFrame(r, d, "Still unknown", "entryunknown"), Ready: true}
 	if s.o.Entry.Unknown != nil {
 		p.List, p.Ready = s.o.Entry.Unknown(r.Context())
+	}
+	if n := len(p.List) - unknownShown; n > 0 {
+		p.List, p.More = p.List[:unknownShown], n
 	}
 	if !p.Ready {
 		w.Header().Set("Refresh", "4")
