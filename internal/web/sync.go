@@ -168,13 +168,16 @@ func (s *site) bringHome(r *http.Request, entries []heldEntry, off time.Duration
 		}
 		err := s.bringOne(r, day, e, off)
 		t := troubleOf(err)
+		var held errHeld
 		switch {
 		case err == nil:
 			out[i].Kept = true
-		case errors.Is(err, ledger.ErrNoSpace), errors.Is(err, ledger.ErrStopped), errors.Is(err, ledger.ErrClosed), t.status >= 500:
+		case errors.As(err, &held):
+			out[i].Words = err.Error()
+		case t.status >= 500: // no room, writing stopped, our own fault
 			out[i].Again, out[i].Words = true, t.words
 		default:
-			out[i].Words = err.Error()
+			out[i].Words = t.words
 		}
 	}
 	return out, nil
