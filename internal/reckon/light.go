@@ -6,6 +6,7 @@ import (
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
 	"bedweek/internal/geom"
+	"bedweek/internal/ledger"
 	"bedweek/internal/shade"
 	"bedweek/internal/weather"
 )
@@ -29,10 +30,15 @@ var sunClassesH = [2]float64{4, 6}
 // or norm may give the weather; with neither, only clear days are known. looks
 // says how closely. With keep, bodies may be changed afterwards.
 func NewGardenLight(g *garden.Garden, rec *weather.Record, norm *weather.Normals, start cal.Day, weeks int, looks shade.Looks, keep bool, workers int) *GardenLight {
+	return newGardenLight(g, nil, rec, norm, start, weeks, looks, keep, workers)
+}
+
+// newGardenLight is NewGardenLight with what was seen of the sky.
+func newGardenLight(g *garden.Garden, edges []ledger.EdgeNote, rec *weather.Record, norm *weather.Normals, start cal.Day, weeks int, looks shade.Looks, keep bool, workers int) *GardenLight {
 	l := &GardenLight{Garden: g, Bodies: bodies(g)}
 	mean := weeklyMJ(g, rec, norm, start, weeks)
 	l.Mean = mean != nil
-	gr := groundsOf(g, l.Bodies)
+	gr := groundsOf(g, l.Bodies, edges)
 	l.space, l.buried = gr.space, gr.buried
 	surfaces := gr.surfaces
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
@@ -49,13 +55,14 @@ type grounds struct {
 }
 
 // groundsOf lists the surfaces under the open sky: lamp shelves are left out.
-func groundsOf(g *garden.Garden, bodies []shade.Body) grounds {
+func groundsOf(g *garden.Garden, bodies []shade.Body, edges []ledger.EdgeNote) grounds {
 	var out grounds
 	for i, sp := range g.Spaces {
 		s := shade.LevelSurface(patch(sp))
 		if sp.Kind == garden.LampShelf || s.Length <= 0 || s.Width <= 0 {
 			continue
 		}
+		s.Mends = mends(edges, sp.ID)
 		out.surfaces = append(out.surfaces, s)
 		out.space = append(out.space, i)
 		out.buried = append(out.buried, buried(s, bodies))

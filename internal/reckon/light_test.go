@@ -30,7 +30,7 @@ func TestLightCommandAndPlanAgree(t *testing.T) {
 	g := demoGarden(t, demo.GardenYAML)
 	l := NewGardenLight(g, nil, nil, shade.YearStart(2015), 52, shade.FineLooks(), false, 2)
 	things := bodies(g)
-	gr := groundsOf(g, things)
+	gr := groundsOf(g, things, nil)
 	site := shade.Place{LatDeg: g.Place.LatDeg, LonDeg: g.Place.LonDeg, ElevM: g.Place.Elev.M}
 	plan := shade.Lights(gr.surfaces, things, site, [12]float64{}, gr.skip, 2)
 	for s := range gr.surfaces {

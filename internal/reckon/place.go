@@ -123,7 +123,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 	}
 	p.Lights = make([]shade.Light, len(in.Garden.Spaces))
 	things := bodies(in.Garden)
-	gr := groundsOf(in.Garden, things)
+	gr := groundsOf(in.Garden, things, in.edges())
 	for k, l := range shade.Lights(gr.surfaces, things,
 		shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean, gr.skip, in.Workers) {
 		p.Lights[gr.space[k]] = l
