@@ -25,6 +25,7 @@ async function act(store, mode, work) {
     t.onabort = t.onerror = () => no(t.error);
   });
 }
+const add = note => act('notes', 'readwrite', s => s.add(note)); // never over another
 const put = note => act('notes', 'readwrite', s => s.put(note));
 const drop = form => act('notes', 'readwrite', s => s.delete(form));
 const notes = async () => (await act('notes', 'readonly', s => s.getAll())).sort((a, b) => a.at - b.at || (a.form < b.form ? -1 : 1));
@@ -63,7 +64,7 @@ async function tell() {
     if (Date.now() - list[0].at > 3 * DAY) words += ' The oldest is over 3 days old. Bring this device home.';
   }
   say(words, 'held');
-  const count = document.getElementById('count');
+  const count = document.getElementById('held-count');
   if (count) {
     count.textContent = words || 'Nothing waits on this device. Everything is home.';
     document.getElementById('waiting').replaceChildren(...list.map(line));
@@ -153,7 +154,7 @@ async function hold(form) {
   const id = fields.form;
   delete fields.form;
   const stamped = form.dataset.stamped === 'yes' && fields.day === form.dataset.day;
-  await put({ form: id, path: new URL(form.action).pathname, fields, stamped, at: Date.now(), sent: false });
+  await add({ form: id, path: new URL(form.action).pathname, fields, stamped, at: Date.now(), sent: false });
   const home = await send();
   const note = (await notes()).find(n => n.form === id);
   if (home && note?.refused) { // the program shows the form again with words at the field
@@ -185,9 +186,11 @@ document.addEventListener('submit', event => {
   }).finally(() => { button.disabled = false; });
 });
 
-// A kept page carries the day it was drawn on: put today's in its place.
+// A kept page carries the mark and the day it was drawn with. Each opening is
+// another note: it gets a mark of its own, and today's day.
 for (const form of document.forms) {
   if (!isNote(form) || !form.elements.day) continue;
+  form.elements.form.value = newID();
   const now = new Date();
   const today = `${now.getFullYear()}-${String(now.getMonth() + 1).padStart(2, '0')}-${String(now.getDate()).padStart(2, '0')}`;
   if (!navigator.onLine && form.elements.day.value !== today) {
