@@ -84,7 +84,7 @@ func utcHour(g *garden.Garden, zone *time.Location, day cal.Day, hour float64) f
 	}
 	y, m, d := day.Time().Date()
 	at := time.Date(y, m, d, 0, int(math.Round(hour*60)), 0, 0, zone)
-	return at.Sub(day.Time()).Hours()
+	return at.Sub(time.Date(y, m, d, 0, 0, 0, 0, time.UTC)).Hours()
 }
 
 // clockHour is the other way round, of mean solar hours.
@@ -93,7 +93,8 @@ func clockHour(g *garden.Garden, zone *time.Location, day cal.Day, solar float64
 	if zone == nil {
 		return solar
 	}
-	at := day.Time().Add(time.Duration(utc * float64(time.Hour))).In(zone)
+	y, m, d := day.Time().Date()
+	at := time.Date(y, m, d, 0, 0, 0, 0, time.UTC).Add(time.Duration(utc * float64(time.Hour))).In(zone)
 	_, off := at.Zone()
 	return utc + float64(off)/3600
 }
