@@ -103,7 +103,7 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 		}
 	}
 	eaten := func(at int32, y float64) { a.use[at] += y }
-	a.work += len(some)
+	a.work += len(some) + len(x)/256 + 1 // the prices themselves cost a little
 	for i := range e.stays {
 		at, worth := bestPull(&e.stays[i], a.curve(&e.stays[i]))
 		sum += worth

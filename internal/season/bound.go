@@ -19,6 +19,9 @@ type BoundLimits struct {
 // leastLooks is how often each option is looked at in the shortest search.
 const leastLooks = 50
 
+// fewSteps is how many steps are made where there is nothing to plant.
+const fewSteps = 400
+
 // Bound proves how much a season can be worth at most: no plan that meets all
 // limits has a value above it by Evaluate, on the futures, or by Expect, on the
 // mean harvest. The certificate's Bound is what CheckBound finds; the prices
@@ -46,6 +49,9 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 		}
 	}
 	work := max(lim.Work, leastLooks*len(p.Options))
+	if len(p.Options) == 0 {
+		work = fewSteps * (len(x)/256 + 1) // little to find out
+	}
 	c := a.certificate(a.climb(ctx, x, work, step, tell))
 	c.Work = a.work
 	c.Bound = CheckBound(p, c)

@@ -1,6 +1,6 @@
 # objective -7.373878906
 # nothing -2.536564909
-# bound -8.773399235
+# bound -8.807211713
 start.s1.c0.1.2 1
 plants.s1.c0.1.2 3
 start.s0.c2.5.0 1

@@ -1,6 +1,6 @@
 # objective -4.978520483
 # nothing -2.692120806
-# bound -5.065246165
+# bound -5.221650096
 start.s0.c2.2.0 1
 plants.s0.c2.2.0 2
 pull.stay0.w01 1

@@ -1,6 +1,6 @@
 # objective -6.720513426
 # nothing -2.751779633
-# bound -7.535539391
+# bound -7.751401111
 start.s0.c2.4.1 1
 plants.s0.c2.4.1 2
 pull.stay0.w02 1

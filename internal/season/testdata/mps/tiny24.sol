@@ -1,6 +1,6 @@
 # objective -7.186508596
 # nothing -0.446129358
-# bound -8.295330554
+# bound -8.490424196
 start.s0.c2.0.1 1
 plants.s0.c2.0.1 1
 start.s0.c0.1.3 1
