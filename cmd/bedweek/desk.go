@@ -27,6 +27,7 @@ type desk struct {
 	in     reckon.Inputs
 	ground *reckon.Ground
 	out    outdoors
+	lit    lit
 
 	climate func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
 
@@ -189,8 +190,8 @@ func (d *desk) void(ctx context.Context, event string) error {
 // options wires the desk to the pages.
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
-		Entry: d.entry(),
-		Day:   d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
+		Entry: d.entry(), Light: d.light, TallCosts: d.tallCosts,
+		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {

@@ -64,6 +64,7 @@ func (d *desk) regrounded(in *reckon.Inputs, ground *reckon.Ground) (*reckon.Gro
 	for _, r := range in.State.Readings {
 		key += fmt.Sprint(r.Event, r.On, r.Reading)
 	}
+	key += edgeKey(in.State.Edges)
 	if in.Forecast != nil {
 		key += in.Forecast.Words()
 		for _, f := range in.Forecast.Days {

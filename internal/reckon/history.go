@@ -95,6 +95,9 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		case ledger.Reading:
 			t.Space = b.Space // the garden's own instruments are listed with the weather
 			t.Note.Words = sentence(readingWords(b, "this space")) + withNote(b.Note)
+		case ledger.Edge:
+			t.Space = b.Space
+			t.Note.Words = EdgeWords(b) + withNote(b.Note)
 		case ledger.Assumption:
 			t.Space = b.Space
 			t.Note.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)

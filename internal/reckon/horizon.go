@@ -174,6 +174,21 @@ func fistWords(deg float64) string {
 	}
 }
 
+// Compass names a bearing by the nearest of sixteen winds, with its degrees.
+func Compass(deg float64) string { return compass(deg) }
+
+// EdgeWords tells a correction in words.
+func EdgeWords(e ledger.Edge) string {
+	s := movedWords(e)
+	switch e.How {
+	case "sun reached":
+		s = "The sun reached here at " + e.Clock + ". " + s
+	case "sun left":
+		s = "The sun left here at " + e.Clock + ". " + s
+	}
+	return s
+}
+
 // compass names a bearing by the nearest of sixteen winds, with its degrees.
 func compass(deg float64) string {
 	names := [16]string{"north", "north-north-east", "north-east", "east-north-east", "east", "east-south-east", "south-east", "south-south-east",

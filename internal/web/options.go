@@ -46,6 +46,14 @@ type Options struct {
 	// absence, with everything noted so far. Nil = the day's own answer.
 	Dry func(ctx context.Context, ask reckon.DryAsk) (*reckon.Dryness, error)
 
+	// Light answers about sun and shade as the garden is now, corrections
+	// included; nil = there are no such pages.
+	Light func(ctx context.Context) (*reckon.LightDesk, error)
+
+	// TallCosts tells what tall plantings of the plan take from their
+	// neighbours; nil = not told.
+	TallCosts func(ctx context.Context) ([]reckon.TallCost, error)
+
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 

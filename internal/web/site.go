@@ -82,7 +82,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...), s.entryRoutes()...)
+	}...), append(s.entryRoutes(), s.lightRoutes()...)...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -200,6 +200,7 @@ type Frame struct {
 	Outbox  string // script that keeps notes without a signal, "" = none
 	Script  string // "" = the page has none
 	Entry   bool   // the garden can be described through pages
+	Lit     bool   // there are pages about sun and shade
 	Bare    bool   // no menu, nothing about the garden
 }
 
@@ -207,7 +208,7 @@ func (f *Frame) frame() *Frame { return f }
 
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
-	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil,
+	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil,
 		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
 	if own, ok := s.assets.href[here+".css"]; ok {

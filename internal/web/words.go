@@ -8,23 +8,27 @@ import (
 	"strings"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/reckon"
 )
 
 // helpers are the few functions templates may call.
 var helpers = template.FuncMap{
-	"weekday": weekday,
-	"dots":    func(n int) *TwentyDots { return twentyDots(n) },
-	"px":      px,
-	"at":      at,
-	"hours":   hours,
-	"window":  window,
-	"plural":  plural,
-	"capital": name,
-	"many":    many,
-	"after":   after,
-	"minus":   func(a float64, up any) float64 { return a - figure(up) },
-	"share":   func(x float64) string { return strconv.Itoa(int(math.Round(100*x))) + " %" },
-	"neg":     func(a float64) float64 { return -a },
+	"weekday":   weekday,
+	"dots":      func(n int) *TwentyDots { return twentyDots(n) },
+	"px":        px,
+	"at":        at,
+	"hours":     hours,
+	"window":    window,
+	"plural":    plural,
+	"capital":   name,
+	"many":      many,
+	"after":     after,
+	"compass":   reckon.Compass,
+	"hourwords": clock,
+	"signed":    func(x float64) string { return strings.Replace(fmt.Sprintf("%+.1f", x), "-", "−", 1) },
+	"minus":     func(a float64, up any) float64 { return a - figure(up) },
+	"share":     func(x float64) string { return strconv.Itoa(int(math.Round(100*x))) + " %" },
+	"neg":       func(a float64) float64 { return -a },
 }
 
 // figure reads a template's number, which may be written as a whole one.
