@@ -74,6 +74,7 @@ func (s *site) routes() []route {
 		{"/undo", nil, s.undo},
 		{"/table", s.view(s.table), nil},
 		{"/plan", s.view(s.plan), nil},
+		{"/more", s.view(s.more), nil},
 		{"/dry", s.view(s.dry), s.saveDry},
 		{"/dry/ask", nil, s.askDry},
 		{"/away", s.view(s.away), nil},
@@ -241,21 +242,20 @@ func goodUntil(day *reckon.Day) cal.Day {
 	return until
 }
 
-// Menu is the list of pages, in plain words.
+// Menu is the list of the pages needed every day, in plain words; the others
+// lie behind More.
 func (f Frame) Menu() []MenuEntry {
 	m := []MenuEntry{
 		{"/", "Today", f.Here == "today" || f.Here == "look"},
 		{"/lines", "Lines", f.Here == "lines"},
 		{"/keep", "Pull?", f.Here == "keep"},
 		{"/table", "Table", f.Here == "table"},
-		{"/dry", "Water", f.Here == "dry" || f.Here == "away" || f.Here == "weather"},
-		{"/plan", "Plan", f.Here == "plan"},
-		{"/safe", "Backup", f.Here == "safe"},
+		{"/dry", "Water", f.Here == "dry" || f.Here == "away"},
 	}
 	if f.Entry {
 		m = append(m, MenuEntry{"/entry", "Garden", strings.HasPrefix(f.Here, "entry")})
 	}
-	return m
+	return append(m, MenuEntry{"/more", "More", f.more()})
 }
 
 // MenuEntry is one page of the menu.
