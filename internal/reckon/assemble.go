@@ -6,7 +6,9 @@ import (
 	"sort"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/crop"
 	"bedweek/internal/garden"
+	"bedweek/internal/stand"
 )
 
 // day assembles everything the faces draw.
@@ -86,11 +88,34 @@ func (r *Result) spare() []string {
 			}
 		}
 		if left := s.count - used; left > 0 {
-			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d have no place in the plan; give them away, or pot on as spares",
-				named(s.crop, s.variety, s.oneOf), plants(left), s.count)))
+			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d have no place in the plan%s; give them away, or pot on as spares",
+				named(s.crop, s.variety, s.oneOf), plants(left), s.count, r.whySpare(s, used))))
 		}
 	}
 	return out
+}
+
+// whySpare says what keeps pots out of the plan.
+func (r *Result) whySpare(s standing, used int) string {
+	if used > 0 {
+		return ", the rest of the ground and the table being better served"
+	}
+	best, cause := -1, ""
+	for _, e := range r.model.entries {
+		if e.Crop.ID == s.crop.ID && e.Way == crop.SetOut && trayFor([]standing{s}, e) != "" && e.Growth.Success > best {
+			best, cause = e.Growth.Success, ""
+			if e.Growth.Cause != stand.Fine {
+				cause = ": " + string(e.Growth.Cause)
+			}
+		}
+	}
+	switch {
+	case best < 0:
+		return ": no week comes in which they are of an age to set out and the ground is fit"
+	case best < leastTray*r.in.Futures/20:
+		return fmt.Sprintf(": set out anywhere here they succeed at most %d of 20 times%s", ofTwenty(best, r.in.Futures), cause)
+	}
+	return fmt.Sprintf(", though they would succeed up to %d of 20 times: other crops give more from the same ground", ofTwenty(best, r.in.Futures))
 }
 
 // trays are the pots that stand on a shelf or bench today.

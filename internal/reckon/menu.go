@@ -19,6 +19,13 @@ type Entry struct {
 	Week   int
 	Day    cal.Day
 	Growth stand.Growth
+
+	// Later is what the same start a week later gives a plant, kg, mean over
+	// the futures; -1 = not worked out.
+	Later float64
+	// Hopeless starts are kept to tell why pots at hand have no place; they are
+	// never offered.
+	Hopeless bool
 }
 
 // Least successes of twenty for a start to be offered at all. Growers accept
@@ -70,14 +77,15 @@ func inSeason(c *crop.Crop, way crop.Way, day cal.Day, lat float64) bool {
 	return m >= 9 && m <= 11 || way != crop.Plant && m >= 1 && m <= 4
 }
 
-// trayOf reports whether pots of a crop stand on the shelf.
-func trayOf(stays []standing, c *crop.Crop) bool {
+// traysOf returns the pots of a crop that stand on a shelf.
+func traysOf(stays []standing, c *crop.Crop) []standing {
+	var out []standing
 	for _, s := range stays {
 		if s.tray && s.crop.ID == c.ID {
-			return true
+			out = append(out, s)
 		}
 	}
-	return false
+	return out
 }
 
 // Menu grows every crop in every class of spaces from every start week.
@@ -106,7 +114,7 @@ func Menu(in *Inputs, p *Place) []Entry {
 	results := make([][]Entry, len(jobs))
 	each(len(jobs), in.Workers, func(k int) {
 		j := jobs[k]
-		results[k] = grown(in, p.Airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], trayOf(trays, j.crop))
+		results[k] = grown(in, p.Airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], traysOf(trays, j.crop))
 	})
 	var out []Entry
 	for _, r := range results {
@@ -116,7 +124,7 @@ func Menu(in *Inputs, p *Place) []Entry {
 }
 
 // grown runs one crop in one class of spaces from all start weeks.
-func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World, tray bool) []Entry {
+func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World, trays []standing) []Entry {
 	lat := in.Garden.Place.LatDeg
 	t := air.Table(c, worlds)
 	least := leastCool
@@ -134,32 +142,39 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 			if !inSeason(c, way, day, lat) {
 				continue
 			}
-			g := t.Grow(way, day)
-			if g.Success < max(leastTray*in.Futures/20, 1) {
-				continue
+			e := Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: t.Grow(way, day), Later: -1}
+			for i := range out {
+				if x := &out[i]; x.Way == way && x.Week == w-1 {
+					x.Later = entryKg(e)
+				}
 			}
-			out = append(out, Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: g})
+			out = append(out, e)
 		}
 	}
-	return worthOffering(out, max(least, 1), tray)
+	return worthOffering(out, max(least, 1), max(leastTray*in.Futures/20, 1), trays)
 }
 
 // worthOffering keeps what succeeds often enough. Where pots stand ready and
-// no setting out reaches that, the best that there is stays: their cost is
-// spent, and throwing them away helps nobody.
-func worthOffering(all []Entry, least int, tray bool) []Entry {
-	best := 0
+// none of their settings out reaches that, the best that there is stays: their
+// cost is spent, and throwing them away helps nobody. Under the least for pots
+// it is kept as hopeless.
+func worthOffering(all []Entry, least, leastPots int, trays []standing) []Entry {
+	best := -1
+	reaches := func(e Entry) bool { return e.Way == crop.SetOut && trayFor(trays, e) != "" }
 	for _, e := range all {
-		if e.Way == crop.SetOut {
+		if reaches(e) {
 			best = max(best, e.Growth.Success)
 		}
 	}
 	out := all[:0]
 	for _, e := range all {
-		if e.Growth.Success >= least || tray && e.Way == crop.SetOut && best < least && e.Growth.Success >= best-1 {
+		last := best < least && reaches(e) && e.Growth.Success >= best-1
+		e.Hopeless = last && e.Growth.Success < leastPots
+		if e.Growth.Success >= least || last {
 			out = append(out, e)
 		}
 	}
+	clear(all[len(out):])
 	return out
 }
 

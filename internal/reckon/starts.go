@@ -2,6 +2,8 @@ package reckon
 
 import (
 	"fmt"
+	"math"
+	"slices"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -63,7 +65,7 @@ func (r *Result) startTasks() []Task {
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
 		n := ofTwenty(e.Growth.Success, r.in.Futures)
 		last, loss := r.wait(b.option)
-		loss *= float64(b.plants)
+		loss *= r.given(b.ids)
 		t.Until = m.p.Start + cal.Day(7*last+6)
 		t.Pressing = last == 0 && loss >= pressingLoss
 		t.Answer = Answer{
@@ -84,10 +86,27 @@ func (r *Result) startTasks() []Task {
 // not to wait.
 const pressingLoss = 3
 
+// given is what plantings give by the plan, meals, mean over the futures.
+func (r *Result) given(ids []string) float64 {
+	sum := 0.0
+	for _, pl := range r.Plan.Plantings {
+		o := r.Problem.Options[pl.Option]
+		if !slices.Contains(ids, o.ID) || o.Food < 0 || o.Food == r.model.bees {
+			continue
+		}
+		for _, row := range o.Meals {
+			for _, v := range row {
+				sum += float64(v) * float64(pl.Plants) / float64(len(o.Meals))
+			}
+		}
+	}
+	return sum
+}
+
 // wait says until which week a start may wait: the last in which the same
 // start in the same space succeeds nearly as often and gives nine tenths as
-// much; and what the week after the option's own costs, in meals a plant. It
-// is read off the growth tables; the rest of the plan is taken as it is.
+// much; and which share of its picking a week's wait costs. It is read off the
+// growth tables; the rest of the plan is taken as it is.
 func (r *Result) wait(opt int) (last int, loss float64) {
 	m := r.model
 	o := m.p.Options[opt]
@@ -95,26 +114,20 @@ func (r *Result) wait(opt int) (last int, loss float64) {
 	best := entryKg(e)
 	last = o.Week
 	still := true
-	next := 0.0
-	for w := o.Week + 1; w <= o.Week+8; w++ {
-		good := false
+	for w := o.Week + 1; w <= o.Week+8 && still; w++ {
+		still = false
 		for _, x := range m.entries {
-			if x.Week != w || x.Class != e.Class || x.Way != e.Way || x.Crop.ID != e.Crop.ID {
+			if x.Week != w || x.Class != e.Class || x.Way != e.Way || x.Crop.ID != e.Crop.ID || x.Hopeless {
 				continue
 			}
-			kg := entryKg(x)
-			if w == o.Week+1 {
-				next = kg
-			}
-			good = x.Growth.Success >= e.Growth.Success-2 && kg >= 0.9*best
+			still = x.Growth.Success >= e.Growth.Success-2 && entryKg(x) >= 0.9*best
 		}
-		still = still && good
 		if still {
 			last = w
 		}
 	}
-	if e.Crop.MealKg > 0 && best > next {
-		loss = (best - next) / e.Crop.MealKg
+	if best > 0 && e.Later >= 0 {
+		loss = math.Max(0, 1-e.Later/best)
 	}
 	return last, loss
 }

@@ -126,6 +126,9 @@ func (m *model) addMinutes(in *Inputs) {
 // ground.
 func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 	e := m.entries[k]
+	if e.Hopeless {
+		return
+	}
 	full := fullFootprint(e.Growth)
 	shelfFrom, group := noShelf, ""
 	if e.Way == crop.SetOut {

@@ -143,7 +143,7 @@ func (r *Result) pullTasks() []Task {
 		t.Until = m.p.Start + 6
 		next, _ := r.follows(m.p.Stays[i].Space, r.Plan.Pull[i])
 		reason := "It has given what it will."
-		if next != "" {
+		if next != "" && r.still(i) >= 0.5 {
 			reason = "The ground is worth more to " + next + "."
 		}
 		t.Answer = Answer{
@@ -155,6 +155,18 @@ func (r *Result) pullTasks() []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// still is what a planting would give from now to its natural end, meals, mean
+// over the futures.
+func (r *Result) still(stay int) float64 {
+	sum, rows := 0.0, r.model.p.Stays[stay].Meals
+	for _, row := range rows {
+		for _, v := range row {
+			sum += float64(v)
+		}
+	}
+	return sum / float64(max(len(rows), 1))
 }
 
 // coverTasks warns of frost in the next seven nights over what frost kills.
