@@ -213,8 +213,16 @@ func (r *Result) shelfTasks() []Task {
 		}
 		t.Verb, t.Object, t.Crop, t.Count, t.Event = "sow", named(e.Crop, r.lotVariety(o.Crop), nil), o.Crop, b.plants, "sown"
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
-		t.Until = m.p.Start + 6
-		t.Pressing = true
+		last, loss := r.wait(b.option)
+		loss *= r.given(b.ids)
+		t.Until = m.p.Start + cal.Day(7*(last-o.Week)+6)
+		t.Pressing = last == o.Week && loss >= pressingLoss
+		change := "If the space will not be free by then, sow a week or two later."
+		if t.Pressing {
+			change = fmt.Sprintf("A week's wait costs %s.", meals(loss))
+		} else if last > o.Week {
+			change = fmt.Sprintf("It can wait until %s; the pots then go out later too.", t.Until.Short())
+		}
 		to := spaceName(r.in.Garden.Spaces[m.spaces[o.Space]])
 		t.Answer = Answer{
 			Verdict:  sentence(fmt.Sprintf("Sow %s on the shelf: pots for %s", t.Object, plants(b.plants))),
@@ -222,7 +230,7 @@ func (r *Result) shelfTasks() []Task {
 			Sure:     chance(n),
 			OfTwenty: n,
 			Look:     "Is a place under the lamps free, and is the seed young enough? Test ten seeds if unsure.",
-			Change:   "If the space will not be free by then, sow a week or two later.",
+			Change:   change,
 			Caution:  "Keep plugs above the water and use an outlet with ground-fault protection.",
 		}
 		out = append(out, t)
