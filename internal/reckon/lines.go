@@ -58,8 +58,12 @@ func (r *Result) stayLine(i int) Line {
 		l.Variety = "one of " + list(s.oneOf)
 	}
 	end := m.p.Stays[i].End
-	if pull := r.Plan.Pull[i]; pull < end {
-		cut := m.p.Start + cal.Day(7*pull+6)
+	if s.over() {
+		l.First, l.Last = cal.Window{}, cal.Window{}
+		l.Out = cal.Window{Early: r.in.Date, Likely: r.in.Date, Late: m.p.Start + 6}
+		l.Reasons = append(l.Reasons, "It was seen to be finished.")
+	} else if pull := r.Plan.Pull[i]; pull < end {
+		cut := max(m.p.Start+cal.Day(7*pull+6), r.in.Date)
 		l.Last = clip(l.Last, cut)
 		l.Out = cal.Window{Early: cut, Likely: cut, Late: cut}
 		l.Reasons = append(l.Reasons, "The ground is worth more to what follows; see pull or keep.")
@@ -85,7 +89,7 @@ func (r *Result) spaceLines(space string) []Line {
 	var hs []held
 	for i, s := range m.stays {
 		if string(r.in.Garden.Spaces[s.space].ID) == space {
-			hs = append(hs, held{r.stayLine(i), s.growth.Outcomes, r.Plan.Pull[i] < m.p.Stays[i].End, 0, r.Plan.Pull[i]})
+			hs = append(hs, held{r.stayLine(i), s.growth.Outcomes, r.Plan.Pull[i] < m.p.Stays[i].End && !s.over(), 0, r.Plan.Pull[i]})
 		}
 	}
 	for k, pl := range r.Plan.Plantings {

@@ -211,6 +211,11 @@ func (m *model) offers(crop string) bool {
 	return false
 }
 
+// over reports whether a planting was seen to be finished and nothing keeps it.
+func (s standing) over() bool {
+	return s.looks == "finished" && !s.keep && !s.crop.Perennial
+}
+
 // nearlyOver marks the crop of a planting that ends well before the plan does.
 const nearlyOver = " (nearly over)"
 
@@ -229,7 +234,7 @@ func (m *model) addStay(in *Inputs, s standing) {
 	if s.crop.Perennial {
 		end = weeks - 1
 	}
-	if s.looks == "finished" && !s.keep && !s.crop.Perennial {
+	if s.over() {
 		end = 0 // said to be over: this week is its last
 	}
 	end = min(max(end, 0), weeks-1)
