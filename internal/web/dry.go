@@ -40,6 +40,7 @@ type Race struct {
 	Tall, Foot float64
 	Bars       []RaceBar
 	Nights     []RaceSpan
+	RainSays   string // how likely, from the least to the most likely stretch
 	Rains      []RaceSpan
 	NextX      float64
 	NextIn     bool
@@ -183,10 +184,16 @@ func race(d *reckon.Dryness, rows []DryCard) *Race {
 			p.Nights = append(p.Nights, RaceSpan{X: x(n.FromH), W: x(n.ToH) - x(n.FromH)})
 		}
 	}
+	least, most := 20, 0
 	for _, n := range d.Rains {
 		if n.FromH < span {
+			least, most = min(least, n.OfTwenty), max(most, n.OfTwenty)
 			p.Rains = append(p.Rains, RaceSpan{X: x(n.FromH), W: x(n.ToH) - x(n.FromH), Words: fmt.Sprintf("rain %d of 20", n.OfTwenty)})
 		}
+	}
+	p.RainSays = fmt.Sprintf("%d of 20", most)
+	if least < most {
+		p.RainSays = fmt.Sprintf("%d to %d of 20", least, most)
 	}
 	for k := 0; ; k++ { // noons
 		h := 12 + 24*float64(k) - float64(d.FromHour)
