@@ -28,6 +28,7 @@ type desk struct {
 	ground *reckon.Ground
 	out    outdoors
 	lit    lit
+	crops  crops
 
 	climate func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
 
@@ -72,7 +73,7 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 		return err
 	}
 	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
-	in.State, in.Work = &state, work
+	in.State, in.Work, in.Book = &state, work, d.ownBook(state.Figures)
 	if ground, err = d.regrounded(&in, ground); err != nil {
 		return err
 	}
@@ -86,6 +87,7 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
 		d.day, d.trouble, d.out.last = r.Day, "", r
+		d.planned(r, work == d.in.Work, &state)
 	}
 	return nil
 }
@@ -159,6 +161,7 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 		}
 	}
 	d.mu.Lock()
+	d.figured(e, body)
 	if d.day != nil {
 		day := d.day.After(string(kind), body)
 		day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
@@ -190,7 +193,7 @@ func (d *desk) void(ctx context.Context, event string) error {
 // options wires the desk to the pages.
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
-		Entry: d.entry(), Light: d.light, TallCosts: d.tallCosts,
+		Entry: d.entry(), Light: d.light, TallCosts: d.tallCosts, Crops: d.cropDesk,
 		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")

@@ -16,6 +16,7 @@ type outdoors struct {
 	last  *reckon.Result // the plan behind the day
 	keyed *reckon.Ground // the ground remade for key
 	key   string         // own readings and forecast the ground was made with
+	figs  string         // own figures of crops its menu was grown with
 }
 
 // usualRound is what the day itself answers: from the morning round to the next
@@ -58,7 +59,8 @@ func (d *desk) dry(ctx context.Context, ask reckon.DryAsk) (*reckon.Dryness, err
 }
 
 // regrounded makes the ground anew when own readings or the forecast changed:
-// both move the cold and the warmth that plants meet.
+// both move the cold and the warmth that plants meet. When only own figures of
+// crops changed, those crops are grown anew in it.
 func (d *desk) regrounded(in *reckon.Inputs, ground *reckon.Ground) (*reckon.Ground, error) {
 	key := ""
 	for _, r := range in.State.Readings {
@@ -74,16 +76,23 @@ func (d *desk) regrounded(in *reckon.Inputs, ground *reckon.Ground) (*reckon.Gro
 			}
 		}
 	}
+	figs := figuresKey(in.State.Figures)
 	d.mu.Lock()
-	keyed, had := d.out.keyed, d.out.key
+	keyed, had, hadFigs := d.out.keyed, d.out.key, d.out.figs
 	d.mu.Unlock()
-	if keyed != nil && keyed != ground {
-		had = "" // the garden changed, and its ground was made without readings
+	if keyed != ground {
+		had, hadFigs = "", "" // the garden changed, and its ground was made without readings and figures
 	}
-	if key == had || key == "" && keyed == nil {
+	if key == had && figs == hadFigs {
 		return ground, nil
 	}
-	fresh, err := reckon.NewGround(in)
+	var fresh *reckon.Ground
+	var err error
+	if key == had {
+		fresh, err = ground.Regrown(in)
+	} else {
+		fresh, err = reckon.NewGround(in)
+	}
 	if err != nil {
 		return nil, err
 	}
@@ -92,7 +101,7 @@ func (d *desk) regrounded(in *reckon.Inputs, ground *reckon.Ground) (*reckon.Gro
 	if d.ground == ground {
 		d.ground = fresh
 	}
-	d.out.keyed, d.out.key = fresh, key
+	d.out.keyed, d.out.key, d.out.figs = fresh, key, figs
 	return fresh, nil
 }
 

@@ -53,6 +53,8 @@ func newBody(k Kind, version int) any {
 		return &Photo{}
 	case Skyline:
 		return &Edge{}
+	case Figured:
+		return &OwnFigure{}
 	case Assumed:
 		return &Assumption{}
 	case Restored:
@@ -70,7 +72,8 @@ func layoutOf(body any) int {
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption or Edge. It reads every layout ever written.
+// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption, Edge or OwnFigure. It reads every
+// layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {

@@ -57,6 +57,7 @@ type replayer struct {
 	readings    []ReadingNote
 	assumed     []AssumedNote
 	edges       []EdgeNote
+	figures     []FigureNote
 	pictures    []PictureNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
@@ -146,6 +147,8 @@ func (r *replayer) apply(s step) {
 		r.assumed = append(r.assumed, AssumedNote{Event: s.ID, On: s.Happened, Assumption: b})
 	case Edge:
 		r.edges = append(r.edges, EdgeNote{Event: s.ID, Edge: b})
+	case OwnFigure:
+		r.figures = append(r.figures, FigureNote{Event: s.ID, On: s.Happened, OwnFigure: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Photo:
@@ -328,6 +331,7 @@ func (r *replayer) state() State {
 	s.Readings = append(s.Readings, r.readings...)
 	s.Assumed = append(s.Assumed, r.assumed...)
 	s.Edges = append(s.Edges, r.edges...)
+	s.Figures = append(s.Figures, r.figures...)
 	s.Pictures = append(s.Pictures, r.pictures...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)

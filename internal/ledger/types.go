@@ -116,6 +116,7 @@ type State struct {
 
 	Assumed []AssumedNote `json:",omitempty"` // answers of rounds after time away, in replay order
 	Edges   []EdgeNote    `json:",omitempty"` // corrections of skylines, in replay order
+	Figures []FigureNote  `json:",omitempty"` // own figures of crops, in replay order
 
 	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it

@@ -73,6 +73,9 @@ func (r *Result) stayLine(i int) Line {
 	} else {
 		l.Reasons = append(l.Reasons, "Stays to its natural end.")
 	}
+	if own := ownReason(s.crop); own != "" {
+		l.Reasons = append(l.Reasons, own)
+	}
 	return l
 }
 
@@ -152,15 +155,11 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 	if c := e.Growth.Cause; c != "" && e.Growth.Success < len(e.Growth.Outcomes) {
 		out = append(out, fmt.Sprintf("Fails in %d of 20: %s.", 20-ofTwenty(e.Growth.Success, len(e.Growth.Outcomes)), c))
 	}
+	if own := ownReason(e.Crop); own != "" {
+		out = append(out, own)
+	}
 	return out
 }
 
 // lotVariety is the variety of the seed lot at hand for a crop, if one is.
-func (r *Result) lotVariety(id string) string {
-	for _, s := range r.in.Garden.Seeds {
-		if string(s.Crop) == id {
-			return s.Variety
-		}
-	}
-	return ""
-}
+func (r *Result) lotVariety(id string) string { return lotOf(r.in.Garden, crop.ID(id)) }

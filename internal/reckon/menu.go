@@ -90,20 +90,31 @@ func traysOf(stays []standing, c *crop.Crop) []standing {
 
 // Menu grows every crop in every class of spaces from every start week.
 func Menu(in *Inputs, p *Place) []Entry {
+	menu, _ := grownMenu(in, p, nil)
+	return menu
+}
+
+// cell is one crop in one class of spaces. What was grown for it holds as long
+// as the crop's figures are the same, and so its pointer, and no pots of it
+// stand.
+type cell struct {
+	class int
+	crop  *crop.Crop
+}
+
+// grownMenu is Menu that takes over what had been grown before for the same
+// crops in the same place.
+func grownMenu(in *Inputs, p *Place, had map[cell][]Entry) ([]Entry, map[cell][]Entry) {
 	crops := offered(in)
 	trays := whatStands(in)
-	type job struct {
-		class int
-		crop  *crop.Crop
-	}
-	var jobs []job
+	var jobs []cell
 	for i, sp := range in.Garden.Spaces {
 		if !sp.Grows() || p.Class[i] != i {
 			continue
 		}
 		for _, c := range crops {
 			if classFits(in, p, i, c) {
-				jobs = append(jobs, job{i, c})
+				jobs = append(jobs, cell{i, c})
 			}
 		}
 	}
@@ -114,13 +125,22 @@ func Menu(in *Inputs, p *Place) []Entry {
 	results := make([][]Entry, len(jobs))
 	each(len(jobs), in.Workers, func(k int) {
 		j := jobs[k]
-		results[k] = grown(in, p.Airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], traysOf(trays, j.crop))
+		pots := traysOf(trays, j.crop)
+		if old, ok := had[j]; ok && len(pots) == 0 {
+			results[k] = old
+			return
+		}
+		results[k] = grown(in, p.Airs[j.class], p.Envs[j.class].Start, j.class, j.crop, worlds[j.crop.ID], pots)
 	})
 	var out []Entry
-	for _, r := range results {
+	cells := map[cell][]Entry{}
+	for k, r := range results {
 		out = append(out, r...)
+		if len(traysOf(trays, jobs[k].crop)) == 0 {
+			cells[jobs[k]] = r
+		}
 	}
-	return out
+	return out, cells
 }
 
 // grown runs one crop in one class of spaces from all start weeks.
@@ -215,7 +235,7 @@ func offered(in *Inputs) []*crop.Crop {
 			continue
 		}
 		if len(foodsOf(in.Garden, c)) > 0 || isMust(in.Garden, garden.CropID(c.ID)) || c.Harvest == crop.Bloom {
-			out = append(out, c)
+			out = append(out, asGrown(in, c))
 		}
 	}
 	return out

@@ -27,6 +27,20 @@ type Ground struct {
 	Place   *Place
 	Menu    []Entry
 	seconds map[string]float64
+	cells   map[cell][]Entry // what the menu was gathered from
+}
+
+// Regrown is the ground after figures of some crops changed: the place is the
+// same and only those crops are grown anew. in holds the book as it is now.
+func (g *Ground) Regrown(in *Inputs) (*Ground, error) {
+	if err := in.Check(); err != nil {
+		return nil, err
+	}
+	out := &Ground{Place: g.Place, seconds: map[string]float64{"light and weather": 0}}
+	t := in.now()
+	out.Menu, out.cells = grownMenu(in, g.Place, g.cells)
+	out.seconds["growth"] = in.now() - t
+	return out, nil
 }
 
 // Check says what is wrong with the inputs, in words; nil when they can be
@@ -61,7 +75,7 @@ func NewGround(in *Inputs) (*Ground, error) {
 	}
 	g.seconds["light and weather"], t = in.now()-t, in.now()
 	in.say("growing every crop in every space from every week")
-	g.Menu = Menu(in, g.Place)
+	g.Menu, g.cells = grownMenu(in, g.Place, nil)
 	g.seconds["growth"] = in.now() - t
 	return g, nil
 }

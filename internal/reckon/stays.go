@@ -102,6 +102,9 @@ func whatStands(in *Inputs) []standing {
 	}
 	kept := out[:0]
 	for _, s := range out {
+		if v, ok := in.Book.Variety(s.crop.ID, s.variety); ok && s.variety != "" {
+			s.crop = v // with own figures of that variety, if there are any
+		}
 		k := g.Spaces[s.space].Kind
 		s.tray = k == garden.LampShelf || k == garden.Bench
 		if s.tray && s.pastUse(in.Date) {

@@ -17,6 +17,16 @@ type Window struct {
 	Works   []Range
 	Best    []Range
 	Picks   []Pick // first picks for the early, middle and late day of each range that works
+	Tries   []Try  // every start day that was tried, through a year from the env's start
+}
+
+// Try is one start day of the year in all futures, as the window counts it.
+type Try struct {
+	Day          cal.Day
+	Of20, Best20 int        // of twenty: futures in which it works, in which it does its best
+	Works, Best  bool       // the day lies in a range of the window
+	Limit        string     // why it does not, in the gardener's words; "" where it works
+	First        cal.Window // first pick, where there is one
 }
 
 // Range is a run of start days, both ends included, with what ends it.
@@ -43,6 +53,7 @@ const (
 	NotRipe    = "not ripe before frost"
 	Bolts      = "bolts"
 	NoGain     = "waiting costs nothing"
+	FewDays    = "a few days only"
 )
 
 const (
@@ -110,6 +121,18 @@ func (t *Table) Window(way crop.Way, step int) Window {
 	w.Works = t.ranges(works, trials, step)
 	w.Best = t.ranges(best, trials, step)
 	w.Picks = t.picks(works, trials, step)
+	for i := range trials {
+		tr := &trials[i]
+		try := Try{Day: t.sample(i, step), Of20: tr.ok20, Best20: tr.best20, Works: works[i], Best: best[i], First: tr.first}
+		switch {
+		case works[i]:
+		case tr.works:
+			try.Limit = FewDays // sound, but too short a spell beside the others
+		default:
+			try.Limit = t.limitWord(tr)
+		}
+		w.Tries = append(w.Tries, try)
+	}
 	return w
 }
 

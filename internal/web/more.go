@@ -18,7 +18,9 @@ type door struct {
 func doors() []door {
 	always := func(*Frame) bool { return true }
 	lit := func(f *Frame) bool { return f.Lit }
+	crops := func(f *Frame) bool { return f.Crops }
 	return []door{
+		{"/crops", "Crops", "When may it be sown, what will it give, and which figures stand behind it.", []string{"crops", "crop"}, crops},
 		{"/weather", "Weather", "Who freezes tonight, who cooks this week, and what twenty years were like.", []string{"weather"}, always},
 		{"/light", "Sun and shade", "Where the sun falls at any hour and week, and what would change it.", []string{"light", "sky"}, lit},
 		{"/plan", "Plan", "How the plan was worked out, how sure it is, every planting with its reasons.", []string{"plan"}, always},

@@ -54,6 +54,10 @@ type Options struct {
 	// neighbours; nil = not told.
 	TallCosts func(ctx context.Context) ([]reckon.TallCost, error)
 
+	// Crops answers about crops as the garden and its own figures are now; nil =
+	// there are no such pages. It returns nil while there is no plan.
+	Crops func(ctx context.Context) (*reckon.CropDesk, error)
+
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 

@@ -83,7 +83,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...), append(s.entryRoutes(), s.lightRoutes()...)...)
+	}...), append(append(s.entryRoutes(), s.lightRoutes()...), s.cropRoutes()...)...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -202,6 +202,7 @@ type Frame struct {
 	Script  string // "" = the page has none
 	Entry   bool   // the garden can be described through pages
 	Lit     bool   // there are pages about sun and shade
+	Crops   bool   // there are pages about crops
 	Bare    bool   // no menu, nothing about the garden
 }
 
@@ -209,7 +210,7 @@ func (f *Frame) frame() *Frame { return f }
 
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
-	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil,
+	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil, Crops: s.o.Crops != nil,
 		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
 	if own, ok := s.assets.href[here+".css"]; ok {

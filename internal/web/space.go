@@ -92,6 +92,22 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 	return p, nil
 }
 
+// CropLinks are the crops of the space, each once, to read about.
+func (p *SpacePage) CropLinks() []reckon.Choice {
+	if !p.Crops {
+		return nil
+	}
+	var out []reckon.Choice
+	seen := map[string]bool{}
+	for _, it := range p.Row.Items {
+		if it.CropID != "" && !seen[it.CropID] {
+			seen[it.CropID] = true
+			out = append(out, reckon.Choice{ID: it.CropID, Name: it.Crop})
+		}
+	}
+	return out
+}
+
 // monthNames in full and in one letter.
 var monthNames = [12]string{"January", "February", "March", "April", "May", "June", "July", "August", "September", "October", "November", "December"}
 
