@@ -25,6 +25,9 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	d.Keeps = r.keeps(ctx)
 	d.Today = r.today()
 	d.Table = r.table(d.WeekOf)
+	t := in.now()
+	r.mendTable(ctx, d.Table)
+	seconds["mending the table"] = in.now() - t
 	d.Plan = r.says(seconds)
 	for i, sp := range in.Garden.Spaces {
 		if sp.Kind == garden.LampShelf || sp.Kind == garden.Bench {

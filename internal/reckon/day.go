@@ -117,6 +117,7 @@ type FoodRow struct {
 	Food   string
 	Name   string
 	Weeks  []FoodWeek // along Day.WeekOf
+	Holes  []Hole     // in order of time
 	Answer Answer
 }
 
@@ -124,6 +125,7 @@ type FoodRow struct {
 type FoodWeek struct {
 	Wanted, Expected, Low, High float64
 	Threads                     []bool // twenty: there is enough to speak of (half the want) in that future
+	Much                        []bool // twenty: there is more than is wanted, enough to give away
 }
 
 // PlanSays is the plan's own account of itself.

@@ -43,14 +43,18 @@ func (r *Result) table(weekOf []cal.Day) []FoodRow {
 		for w := range row.Weeks {
 			c := r.Verdict.Table[f][w]
 			fw := FoodWeek{Wanted: c.Wanted, Expected: mean(c.Eaten), Low: quantile(c.Eaten, 0.1), High: quantile(c.Eaten, 0.9),
-				Threads: make([]bool, len(c.Eaten))}
+				Threads: make([]bool, len(c.Eaten)), Much: make([]bool, len(c.Eaten))}
 			for k, x := range c.Eaten {
 				fw.Threads[k] = c.Wanted > 0 && x >= c.Wanted/2 || c.Wanted == 0 && x > 0
+				fw.Much[k] = c.Wanted > 0 && (x >= muchShare*c.Wanted || x >= c.Wanted && c.Spoilt[k] >= muchSpoilt)
 			}
 			if d := c.Wanted - fw.Expected; d > 0 {
 				short[row.Food] += d
 			}
 			row.Weeks[w] = fw
+		}
+		for _, h := range holes(row) {
+			row.Holes = append(row.Holes, Hole{From: h.from, To: h.to, Least: ofTwenty(h.least, len(row.Weeks[h.from].Threads))})
 		}
 		row.Answer = tableAnswer(row, weekOf)
 		rows = append(rows, row)
@@ -63,6 +67,13 @@ func (r *Result) table(weekOf []cal.Day) []FoodRow {
 	})
 	return rows
 }
+
+// When a future has more than is wanted of a food. Ours: half as much again is
+// eaten or given away, or a meal goes to waste beside a full plate.
+const (
+	muchShare  = 1.5
+	muchSpoilt = 1.0 // meals in a week
+)
 
 // hole is a run of wanted weeks in which most futures have too little.
 type hole struct{ from, to, least int }

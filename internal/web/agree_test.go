@@ -235,46 +235,67 @@ func checkKeep(t *testing.T, where string, sec *node, k reckon.Keep, c reckon.Ke
 }
 
 // TestClothAndTableAgree counts the threads at the middle of every week of
-// every strip against the table's "enough in".
+// every strip against the table: those below the rule are "enough in", those
+// bunched above it "too much in". A hole is drawn where the day has one.
 func TestClothAndTableAgree(t *testing.T) {
 	d := richDay()
 	root := open(t, handler(t, &fakeGarden{day: d}), "/table")
-	woven, weeks := 0, 0
+	woven, weeks, gluts, holes := 0, 0, 0, 0
 	for i, sec := range root.find("section") {
-		var rows []string
+		var rows, much []string
 		for _, tr := range sec.find("tr") {
 			if e, ok := tr.attr["data-enough"]; ok {
-				rows = append(rows, e)
+				rows, much = append(rows, e), append(much, tr.attr["data-much"])
 			}
 		}
 		if len(rows) != len(d.WeekOf) {
 			t.Fatalf("food %d: %d weeks in the table, want %d", i, len(rows), len(d.WeekOf))
 		}
+		step := clothWide / float64(len(rows))
 		for _, p := range sec.find("path") {
-			if !p.class("weft") {
+			if no := p.attr["data-hole"]; no != "" {
+				holes++
+				at, _ := strconv.Atoi(no)
+				h := d.Table[i].Holes[at-1]
+				if want := fmt.Sprintf("M%s 22V84M%s 22V84", px(float64(h.From)*step), px(float64(h.To+1)*step)); p.attr["d"] != want {
+					t.Errorf("%s: hole %s is drawn %q, want %q", d.Table[i].Name, no, p.attr["d"], want)
+				}
+			}
+			counts := rows
+			switch {
+			case p.class("weft"):
+				woven++
+			case p.class("ridge"):
+				counts = much
+			default:
 				continue
 			}
-			woven++
 			ss := strokes(t, p.attr["d"])
-			for w := range rows {
+			for w := range counts {
 				if d.Table[i].Weeks[w].Wanted <= 0 {
 					continue
 				}
-				x, n := (float64(w)+0.5)*clothWide/float64(len(rows)), 0
+				x, n := (float64(w)+0.5)*step, 0
 				for _, s := range ss {
+					if s.y < clothRule != p.class("ridge") {
+						t.Fatalf("%s: a stroke of %q at %g px, the rule is at %g", d.Table[i].Name, p.attr["class"], s.y, clothRule)
+					}
 					if s.x1 <= x && x < s.x2 {
 						n++
 					}
 				}
 				weeks++
-				if rows[w] != strconv.Itoa(n) {
-					t.Errorf("%s week %d: %d threads, the table says %s", d.Table[i].Name, w, n, rows[w])
+				if p.class("ridge") {
+					gluts += n
+				}
+				if counts[w] != strconv.Itoa(n) {
+					t.Errorf("%s week %d: %d threads of %s, the table says %s", d.Table[i].Name, w, n, p.attr["class"], counts[w])
 				}
 			}
 		}
 	}
-	if woven != strips || weeks < 300 {
-		t.Errorf("%d strips and %d weeks checked, want %d strips and most weeks", woven, weeks, strips)
+	if woven != strips || weeks < 600 || gluts < 50 || holes < 6 {
+		t.Errorf("%d strips, %d weeks, %d gluts and %d holes checked, want %d strips and most weeks", woven, weeks, gluts, holes, strips)
 	}
 }
 

@@ -206,11 +206,44 @@ func fixtureFood(r *rand.Rand, i int, food string) reckon.FoodRow {
 				n++
 			}
 		}
+		fw.Much = make([]bool, 20)
+		for k := range fw.Much { // a glut before each gap
+			fw.Much[k] = fw.Threads[k] && fw.Wanted > 0 && w < start[k] && start[k]-w <= 3+k%4
+		}
 		fw.Expected = 3 * float64(n) / 20
 		fw.Low, fw.High = fw.Expected*0.5, fw.Expected*1.4
 		f.Weeks = append(f.Weeks, fw)
 	}
+	f.Holes = fixtureHoles(i, f)
 	return f
+}
+
+// fixtureHoles finds the holes of a fixture's food and mends the first.
+func fixtureHoles(i int, f reckon.FoodRow) []reckon.Hole {
+	var out []reckon.Hole
+	for w, fw := range f.Weeks {
+		if n := enough(fw); fw.Wanted > 0 && n < 10 {
+			if k := len(out) - 1; k >= 0 && out[k].To == w-1 {
+				out[k].To, out[k].Least = w, min(out[k].Least, n)
+				continue
+			}
+			out = append(out, reckon.Hole{From: w, To: w, Least: n, Asked: true, Tried: 3, Words: "Of 3 starts tried in the plan, none makes a week of it likely.", Ends: "Kale in Gate bed ends it: first pick about 3 March."})
+		}
+	}
+	if len(out) > 0 && i%2 == 0 {
+		h := &out[0]
+		h.Words = ""
+		for k := range 1 + i%3 {
+			sp, c := fixtureSpaces[(i+k)%20], fixtureCrops[(i+k)%12]
+			m := reckon.Mend{Option: sp.id + c.ID, Crop: c.Name, CropID: c.ID, Space: sp.id, SpaceName: sp.name, Plants: 6 + k, Verb: "sow", From: today + cal.Day(7*k), By: today + 20,
+				Closes: h.To - h.From + 1, First: h.From, Last: h.To, OfTwenty: 12 + k, Gain: 4.4, Worth: -1.5 * float64(k)}
+			if k == 1 {
+				m.Verb, m.SetOut, m.Costs = "sow on the shelf", today+40, []reckon.FoodCost{{Food: "Roots", Meals: 3.2}, {Food: "Herbs", Meals: 1}}
+			}
+			h.Mends = append(h.Mends, m)
+		}
+	}
+	return out
 }
 
 // emptyDay is a garden of which nothing is known yet.
@@ -296,6 +329,18 @@ func hostileDay() *reckon.Day {
 	for i := range d.Table {
 		h(&d.Table[i].Name)
 		answer(&d.Table[i].Answer)
+		for k := range d.Table[i].Holes {
+			hole := &d.Table[i].Holes[k]
+			h(&hole.Words)
+			h(&hole.Ends)
+			for j := range hole.Mends {
+				h(&hole.Mends[j].Crop)
+				h(&hole.Mends[j].SpaceName)
+				if len(hole.Mends[j].Costs) > 0 {
+					h(&hole.Mends[j].Costs[0].Food)
+				}
+			}
+		}
 	}
 	hostileOutdoors(d, h)
 	d.Plan.Seconds[hostileText] = 1

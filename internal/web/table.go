@@ -21,19 +21,35 @@ type FoodCloth struct {
 	reckon.FoodRow
 	Woven  bool   // drawn: the six worst
 	Cloth  string // path of the threads
+	Ridge  string // path of the threads bunched above the rule: more than is wanted
 	Bare   string // path of weeks not wanted
 	Ticks  []Tick
-	Hole   string
-	HoleX  float64
-	HoleW  float64
+	Spots  []HoleSpot
+	Most   string // weeks of glut, "" = none
+	Said   string // for a reader of the picture
 	Weekly []FoodLine
-	Thin   string
+	Plants bool // counted in plants in flower, not meals
+}
+
+// HoleSpot is a hole with its place in the strip and its mends in words.
+type HoleSpot struct {
+	reckon.Hole
+	No    int
+	Words string
+	X, W  float64
+	Lines []MendLine
+}
+
+// MendLine is one way to mend a hole.
+type MendLine struct {
+	reckon.Mend
+	Do, Closes, Gives, Costs, In string
 }
 
 // FoodLine is one week of one food.
 type FoodLine struct {
 	Week, ISO, Wanted, Expected string
-	Enough                      int
+	Enough, Much                int
 	IsWanted                    bool
 }
 
@@ -43,7 +59,10 @@ const strips = 6
 // Sizes of a strip, in px.
 const (
 	clothWide = 366.0
-	clothGap  = 2.5
+	clothGap  = 2.5  // between threads
+	ridgeGap  = 1.1  // between those bunched above the rule
+	clothRule = 26.0 // of the wanted amount; threads lie below it
+	clothFoot = clothRule + 4 + 20*clothGap
 )
 
 // table draws the page.
@@ -52,7 +71,7 @@ func (s *site) table(r *http.Request, day *reckon.Day) (page, error) {
 	holes := 0
 	for i, f := range day.Table {
 		c := cloth(day, f, i < strips)
-		if c.Hole != "" {
+		if len(c.Spots) > 0 {
 			holes++
 		}
 		p.Foods = append(p.Foods, c)
@@ -85,27 +104,122 @@ func enough(w reckon.FoodWeek) int {
 	return n
 }
 
+// muchIn counts the futures of a week with more than is wanted.
+func muchIn(w reckon.FoodWeek) int {
+	n := 0
+	for _, t := range w.Much {
+		if t {
+			n++
+		}
+	}
+	return n
+}
+
+// beeFood is the row that is looked at, not eaten.
+const beeFood = "flowers for the bees"
+
 // cloth weaves one food: a thread runs through the weeks in which its future
-// has enough, and is broken in the others.
+// has enough, is broken in the others, and has a twin above the rule where
+// there is more than is wanted.
 func cloth(day *reckon.Day, f reckon.FoodRow, woven bool) FoodCloth {
-	c := FoodCloth{FoodRow: f, Woven: woven}
-	from, to, worst := longestHole(f)
+	c := FoodCloth{FoodRow: f, Woven: woven, Plants: f.Food == beeFood}
 	weeks := min(len(f.Weeks), len(day.WeekOf))
+	glut, first, last := 0, 0, 0
 	for w := range weeks {
 		fw := f.Weeks[w]
-		c.Weekly = append(c.Weekly, FoodLine{Week: day.WeekOf[w].Time().Format("2 Jan 2006"), ISO: day.WeekOf[w].String(), Wanted: meals(fw.Wanted),
-			Expected: fmt.Sprintf("%s (%s to %s)", meals(fw.Expected), meals(fw.Low), meals(fw.High)), Enough: enough(fw), IsWanted: fw.Wanted > 0})
+		l := FoodLine{Week: day.WeekOf[w].Time().Format("2 Jan 2006"), ISO: day.WeekOf[w].String(), Wanted: meals(fw.Wanted),
+			Expected: fmt.Sprintf("%s (%s to %s)", meals(fw.Expected), meals(fw.Low), meals(fw.High)), Enough: enough(fw), Much: muchIn(fw), IsWanted: fw.Wanted > 0}
+		c.Weekly = append(c.Weekly, l)
+		if 2*l.Much >= 20 {
+			if glut == 0 {
+				first = w
+			}
+			glut, last = glut+1, w
+		}
+	}
+	if glut > 0 {
+		c.Most = fmt.Sprintf("More than you want, as likely as not, in %s: between the weeks of %s and %s.", plural(glut, "week", "weeks"),
+			dayFrom(day.WeekOf[first], day.Date), dayFrom(day.WeekOf[last], day.Date))
+		if glut == 1 {
+			c.Most = fmt.Sprintf("More than you want, as likely as not, in the week of %s.", dayFrom(day.WeekOf[first], day.Date))
+		}
 	}
 	step := clothWide / float64(max(weeks, 1))
-	if to > from {
-		c.Hole = fmt.Sprintf("Hole: %s (none in %d of 20 at its worst).", weekSpan(day, from, to), worst)
-		c.HoleX, c.HoleW = float64(from)*step, float64(to-from)*step
+	for i, h := range f.Holes {
+		c.Spots = append(c.Spots, holeSpot(day, f, h, i+1, step, c.Plants))
 	}
+	c.Said = fmt.Sprintf("%s: twenty threads over %s, %s.", name(f.Name), plural(weeks, "week", "weeks"), plural(len(c.Spots), "hole", "holes"))
 	if woven {
-		c.Cloth, c.Bare = weave(f, weeks, step)
+		c.Cloth, c.Ridge, c.Bare = weave(f, weeks, step)
 		c.Ticks = clothTicks(day, weeks, step)
 	}
 	return c
+}
+
+// holeSpot puts a hole in words, with its place in the strip.
+func holeSpot(day *reckon.Day, f reckon.FoodRow, h reckon.Hole, no int, step float64, plants bool) HoleSpot {
+	s := HoleSpot{Hole: h, No: no, X: float64(h.From) * step, W: float64(h.To-h.From+1) * step}
+	s.Words = fmt.Sprintf("%s; too little in %d of 20 at its thinnest.", name(weekSpan(day, h.From, h.To+1)), 20-h.Least)
+	for _, m := range h.Mends {
+		s.Lines = append(s.Lines, mendLine(day, h, m, plants))
+	}
+	return s
+}
+
+// weekFrom names the week of a day; what is done lies within a week.
+func weekFrom(d, seen cal.Day) string {
+	if d.Monday() <= seen.Monday() {
+		return "this week"
+	}
+	return "in the week of " + dayFrom(d.Monday(), seen)
+}
+
+// mendLine says one mend: what to do by when, what it closes, what it costs.
+func mendLine(day *reckon.Day, h reckon.Hole, m reckon.Mend, plants bool) MendLine {
+	l := MendLine{Mend: m}
+	when := weekFrom(m.From, day.Date)
+	if m.By.Monday() > m.From.Monday() {
+		when += ", at the latest " + weekFrom(m.By, day.Date)
+	}
+	l.Do = fmt.Sprintf("%s %s, %s, for %s: %s.", name(m.Verb), m.Crop, plural(m.Plants, "plant", "plants"), m.SpaceName, when)
+	if m.Verb != "sow on the shelf" {
+		l.Do = fmt.Sprintf("%s %s, %s, in %s: %s.", name(m.Verb), m.Crop, plural(m.Plants, "plant", "plants"), m.SpaceName, when)
+	} else if m.SetOut != 0 {
+		l.Do = strings.TrimSuffix(l.Do, ".") + fmt.Sprintf("; set out about %s.", dayFrom(m.SetOut, day.Date))
+	}
+	all := h.To - h.From + 1
+	switch {
+	case m.Closes >= all && all > 1:
+		l.Closes = fmt.Sprintf("It closes all %d weeks", all)
+	case all == 1:
+		l.Closes = "It closes the week"
+	default:
+		l.Closes = fmt.Sprintf("It closes %d of the %d weeks, from %s", m.Closes, all, dayFrom(day.WeekOf[min(m.First, len(day.WeekOf)-1)], day.Date))
+	}
+	l.Closes += fmt.Sprintf(": enough in %d of 20 or more.", m.OfTwenty)
+	l.Gives = "About " + mealsOf(m.Gain) + " more in the hole."
+	if plants {
+		l.Gives = ""
+	}
+	var costs []string
+	for i, c := range m.Costs {
+		if i == 3 {
+			costs = append(costs, fmt.Sprintf("and less of %s", plural(len(m.Costs)-3, "other food", "other foods")))
+			break
+		}
+		costs = append(costs, fmt.Sprintf("%s of %s", mealsOf(c.Meals), c.Food))
+	}
+	l.Costs = "No other food loses as much as half a meal."
+	if len(costs) > 0 {
+		l.Costs = "Elsewhere it costs about " + strings.Join(costs, ", ") + "."
+	}
+	switch {
+	case m.Worth > -1:
+		l.In = "In all about as good as the plan."
+	default:
+		l.In = fmt.Sprintf("In all the plan is worth about %s less.", mealsOf(-m.Worth))
+	}
+	return l
 }
 
 // weekSpan names the weeks of a hole.
@@ -123,50 +237,40 @@ func weekSpan(day *reckon.Day, from, to int) string {
 	return fmt.Sprintf("%d weeks, from week of %s to week of %s", to-from, dayFrom(first, day.Date), dayFrom(last, day.Date))
 }
 
-// longestHole finds the longest run of wanted weeks in which most futures have
-// too little, the earliest of equals; worst is the most futures without.
-func longestHole(f reckon.FoodRow) (from, to, worst int) {
-	start, bad := -1, 0
-	for w := 0; w <= len(f.Weeks); w++ {
-		hole := w < len(f.Weeks) && f.Weeks[w].Wanted > 0 && len(f.Weeks[w].Threads) > 0 && 2*enough(f.Weeks[w]) < len(f.Weeks[w].Threads)
-		if hole {
-			if start < 0 {
-				start, bad = w, 0
-			}
-			bad = max(bad, 20-enough(f.Weeks[w]))
-			continue
-		}
-		if start >= 0 && w-start > to-from {
-			from, to, worst = start, w, bad
-		}
-		start = -1
-	}
-	return from, to, worst
-}
-
-// weave draws the twenty threads, and a dotted base in weeks not wanted.
-func weave(f reckon.FoodRow, weeks int, step float64) (threads, bare string) {
-	var b, d strings.Builder
+// weave draws the twenty threads, those bunched above the rule where there is
+// more than is wanted, and a dotted base in weeks not wanted.
+func weave(f reckon.FoodRow, weeks int, step float64) (threads, ridge, bare string) {
+	var b, g, d strings.Builder
 	for k := range 20 {
-		y := 4 + float64(k)*clothGap
-		start := -1
-		for w := 0; w <= weeks; w++ {
-			on := w < weeks && f.Weeks[w].Wanted > 0 && k < len(f.Weeks[w].Threads) && f.Weeks[w].Threads[k]
-			if on && start < 0 {
-				start = w
-			}
-			if !on && start >= 0 {
-				fmt.Fprintf(&b, "M%s %sH%s", px(float64(start)*step), px(y), px(float64(w)*step))
-				start = -1
-			}
-		}
+		run(&b, weeks, step, clothRule+4+(float64(k)+0.5)*clothGap, func(w int) bool {
+			return f.Weeks[w].Wanted > 0 && k < len(f.Weeks[w].Threads) && f.Weeks[w].Threads[k]
+		})
+	}
+	// Bunched from the rule upwards, so that a ridge is as high as its count.
+	for k := range 20 {
+		run(&g, weeks, step, clothRule-2-float64(k)*ridgeGap, func(w int) bool { return f.Weeks[w].Wanted > 0 && muchIn(f.Weeks[w]) > k })
 	}
 	for w := range weeks {
 		if f.Weeks[w].Wanted <= 0 {
-			fmt.Fprintf(&d, "M%s %sh0", px((float64(w)+0.5)*step), px(4+9.5*clothGap))
+			fmt.Fprintf(&d, "M%s %sh0", px((float64(w)+0.5)*step), px(clothRule+4+10*clothGap))
 		}
 	}
-	return b.String(), d.String()
+	return b.String(), g.String(), d.String()
+}
+
+// run draws one thread through the weeks in which it is on.
+func run(b *strings.Builder, weeks int, step, y float64, on func(w int) bool) {
+	start := -1
+	for w := 0; w <= weeks; w++ {
+		is := w < weeks && on(w)
+		if is && start < 0 {
+			start = w
+		}
+		if !is && start >= 0 {
+			fmt.Fprintf(b, "M%s %sH%s", px(float64(start)*step), px(y), px(float64(w)*step))
+			start = -1
+		}
+	}
 }
 
 // clothTicks names every third month under a strip.
