@@ -1,0 +1,146 @@
+package web
+
+import (
+	"fmt"
+	"math"
+	"slices"
+
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/unit"
+)
+
+// spaceStanding writes what stands. A line not touched stays as it is; ids
+// of plantings behind one taken out are written down, so that their past
+// stays with them.
+func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, was garden.Value, at func(string) []string, guesses *[]string) {
+	typed, had := lines(f.standing), lines(before.standing)
+	if f.isNew {
+		had = nil
+	}
+	if slices.Equal(typed, had) {
+		return
+	}
+	guessed := false
+	var fresh []garden.Value
+	for _, l := range typed {
+		v, blank, bad := garden.SayStanding(l, d.book, d.g.Place.LatDeg < 0)
+		if len(bad) > 0 {
+			p.said("standing", bad)
+			continue
+		}
+		if blank.Count {
+			v = v.With("count", garden.Text(fmt.Sprint(s.usualCount(v.Get("crop"), f))))
+			guessed = true
+		}
+		if blank.Since {
+			v = v.With("since", garden.Text(s.usualSince(v.Get("crop"), d.today)))
+			guessed = true
+		}
+		fresh = append(fresh, v)
+	}
+	if p.Faults["standing"] != "" {
+		return
+	}
+	if guessed && !isGuessed(*guesses, "standing") {
+		*guesses = append(*guesses, "standing")
+	} else if !guessed {
+		*guesses = slices.DeleteFunc(*guesses, func(g string) bool { return g == "standing" })
+	}
+	old := was.At("standing").List()
+	sp, _ := d.g.Space(garden.SpaceID(f.id))
+	path := at("standing")
+	switch {
+	case len(old) == 0:
+		p.list(fresh, path...)
+	case len(typed) >= len(had): // lines changed in place, then lines added
+		for i, v := range fresh {
+			step := append(slices.Clone(path), fmt.Sprint(i))
+			if i >= len(old) {
+				p.set(v, append(slices.Clone(path), garden.New)...)
+				continue
+			}
+			if typed[i] == had[i] {
+				continue
+			}
+			for _, key := range []string{"crop", "variety", "one of", "since", "set out", "count", "looks", "keep"} {
+				if a, b := old[i].At(key), v.At(key); !sameValue(a, b) {
+					if !v.Has(key) {
+						p.put("", append(slices.Clone(step), key)...)
+						continue
+					}
+					p.set(b, append(slices.Clone(step), key)...)
+				}
+			}
+		}
+	default: // lines taken out: keep the others' ids
+		var items []garden.Value
+		for _, v := range fresh {
+			for j, l := range had {
+				if garden.StandingLine(v) == l && j < len(sp.Standing) {
+					v = old[j]
+					if !v.Has("id") {
+						v.Pairs = append([]garden.KeyValue{{Key: "id", Value: garden.Text(sp.Standing[j].ID)}}, v.Pairs...)
+					}
+					break
+				}
+			}
+			items = append(items, v)
+		}
+		p.list(items, path...)
+	}
+	if s.laterThanFile(d, fresh) {
+		p.put(d.today.Long(), "from")
+	}
+}
+
+// laterThanFile reports whether plantings began after the day the file speaks
+// of, which then moves on to today.
+func (s *site) laterThanFile(d *described, all []garden.Value) bool {
+	if d.g.From == 0 || d.g.From >= d.today {
+		return false
+	}
+	return true
+}
+
+func sameValue(a, b garden.Value) bool {
+	if a.Text != b.Text || len(a.Items) != len(b.Items) {
+		return false
+	}
+	for i := range a.Items {
+		if !sameValue(a.Items[i], b.Items[i]) {
+			return false
+		}
+	}
+	return true
+}
+
+// usualCount is half of what the space would hold of a crop, at least one.
+func (s *site) usualCount(id string, f spaceFields) int {
+	c, ok := s.o.Entry.Book.Crop(crop.ID(id))
+	v, bad := garden.SaySize(f.size)
+	if !ok || len(bad) > 0 || !c.SpacingM.Known() || c.SpacingM.Value <= 0 {
+		return 1
+	}
+	length, errL := unit.ParseLength(v.Get("length"))
+	width, errW := unit.ParseLength(v.Get("width"))
+	area := length.M * width.M
+	if errL != nil || errW != nil {
+		across, err := unit.ParseLength(v.Get("across"))
+		if err != nil {
+			return 1
+		}
+		area = math.Pi / 4 * across.M * across.M
+	}
+	return max(1, min(200, int(area/(c.SpacingM.Value*c.SpacingM.Value)/2)))
+}
+
+// usualSince is the last half year, or two years for what stands for years.
+func (s *site) usualSince(id string, today cal.Day) string {
+	back := cal.Day(180)
+	if c, ok := s.o.Entry.Book.Crop(crop.ID(id)); ok && c.Perennial {
+		back = 730
+	}
+	return (today - back).Long() + " to " + today.Long()
+}
