@@ -288,12 +288,7 @@ func readAmount(typed, in string) (float64, error) {
 	if t == "" {
 		return 0, errors.New("write a number, such as " + example(in))
 	}
-	if bare.MatchString(t) {
-		t = strings.NewReplacer("−", "-", ",", ".").Replace(t)
-		v, err := strconv.ParseFloat(t, 64)
-		if err != nil {
-			return 0, errors.New("write a number, such as " + example(in))
-		}
+	if v, ok := bareNumber(t); ok {
 		return v, nil
 	}
 	bad := func(err error) (float64, error) {
@@ -329,8 +324,8 @@ func readAmount(typed, in string) (float64, error) {
 		return round(v.Kg, 10000), nil
 	}
 	number, word, _ := strings.Cut(t, " ")
-	v, err := readAmount(number, "")
-	if err != nil || !bare.MatchString(number) {
+	v, ok := bareNumber(number)
+	if !ok {
 		return bad(errors.New("this is no number"))
 	}
 	word = strings.ToLower(strings.TrimSpace(word))
@@ -344,6 +339,15 @@ func readAmount(typed, in string) (float64, error) {
 		}
 	}
 	return bad(fmt.Errorf("%q is not its unit", word))
+}
+
+// bareNumber reads a number without a unit.
+func bareNumber(t string) (float64, bool) {
+	if !bare.MatchString(t) {
+		return 0, false
+	}
+	v, err := strconv.ParseFloat(strings.NewReplacer("−", "-", ",", ".").Replace(t), 64)
+	return v, err == nil
 }
 
 func example(in string) string {
