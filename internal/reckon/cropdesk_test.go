@@ -191,7 +191,9 @@ func TestRegrownIsGroundAnew(t *testing.T) {
 	changed := map[crop.ID]bool{}
 	for i := range re.Menu {
 		e := re.Menu[i]
-		if !slices.ContainsFunc(g.Menu, func(o Entry) bool { return o.Crop == e.Crop && o.Week == e.Week && o.Class == e.Class && o.Way == e.Way }) {
+		if !slices.ContainsFunc(g.Menu, func(o Entry) bool {
+			return o.Crop == e.Crop && o.Week == e.Week && o.Class == e.Class && o.Way == e.Way
+		}) {
 			changed[e.Crop.ID] = true
 		}
 	}
