@@ -25,6 +25,7 @@ type CropPage struct {
 	Sorts   []Option // varieties
 	Own     []OwnItem
 	Figure  FigureForm
+	FormAsk string
 	Query   string // of this page as it was asked for, without what is said once
 	Query1  string // the same for a link that adds to it
 	Stale   bool   // the plan does not know the last figure yet
@@ -74,7 +75,7 @@ func (s *site) cropPage(r *http.Request, day *reckon.Day, form url.Values) (*Cro
 	if !ok {
 		return nil, ErrNotThere
 	}
-	p := &CropPage{Frame: s.framed(r, day, name(v.Crop.Name), "crop"), View: v, Slug: slug, Faults: faults{}}
+	p := &CropPage{Frame: s.framed(r, day, name(v.Crop.Name), "crop"), View: v, Slug: slug, Faults: faults{}, FormAsk: ledger.NewID()}
 	q.Del("saved")
 	q.Del("change")
 	if p.Query = q.Encode(); p.Query != "" {

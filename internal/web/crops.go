@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"net/url"
 
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -15,7 +16,9 @@ func (s *site) cropRoutes() []route {
 	}
 	return []route{
 		{"/crops", s.cropList, nil},
+		{"/crops/find", nil, s.askCrop},
 		{"/crop/{slug}", s.view(s.crop), s.saveFigure},
+		{"/crop/{slug}/ask", nil, s.askStart},
 	}
 }
 
@@ -34,6 +37,34 @@ func (s *site) cropDesk(r *http.Request) (*reckon.CropDesk, error) {
 	return d, nil
 }
 
+// askCrop leads from a typed name to the list's answer; nothing is kept.
+func (s *site) askCrop(w http.ResponseWriter, r *http.Request) {
+	if err := readForm(r); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	to := "/crops"
+	if q := clip(r.PostForm.Get("q"), 60); q != "" {
+		to += "?q=" + url.QueryEscape(q)
+	}
+	http.Redirect(w, r, to, http.StatusSeeOther)
+}
+
+// askStart leads from the choice of a start to its page; nothing is kept.
+func (s *site) askStart(w http.ResponseWriter, r *http.Request) {
+	if err := readForm(r); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	v := url.Values{}
+	for _, k := range []string{"variety", "space", "way", "week"} {
+		if t := r.PostForm.Get(k); t != "" {
+			v.Set(k, clip(t, maxVariety))
+		}
+	}
+	http.Redirect(w, r, "/crop/"+url.PathEscape(r.PathValue("slug"))+"?"+v.Encode()+"#grown", http.StatusSeeOther)
+}
+
 // CropsPage is the list of crops.
 type CropsPage struct {
 	Frame
@@ -42,6 +73,7 @@ type CropsPage struct {
 	Typed  string
 	Like   []reckon.CropLine
 	None   bool // nothing is like what was typed
+	Form   string
 	Faults []string
 }
 
@@ -64,7 +96,7 @@ func (s *site) crops(r *http.Request, day *reckon.Day) (page, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &CropsPage{Frame: s.framed(r, day, "Crops", "crops"), CropList: d.List(), Typed: clip(r.URL.Query().Get("q"), 60), Faults: d.Faults}
+	p := &CropsPage{Frame: s.framed(r, day, "Crops", "crops"), CropList: d.List(), Typed: clip(r.URL.Query().Get("q"), 60), Faults: d.Faults, Form: ledger.NewID()}
 	if p.Typed != "" {
 		_, p.Like = d.Find(p.Typed)
 		p.None = len(p.Like) == 0

@@ -18,6 +18,7 @@ type StartPicture struct {
 	Rows       []StartThread
 	From, To   cal.Day
 	Size       SizePicture
+	Clipped    bool // something goes on beyond the picture
 	StartX     float64
 }
 
@@ -72,7 +73,8 @@ func drawStart(s *reckon.StartView) *StartPicture {
 		p.To = max(p.To, t.End, t.Last)
 	}
 	if n := len(s.Weeks); n > 0 {
-		p.To = min(p.To, max(s.Weeks[n-1].Monday+7, s.Day+28))
+		to := min(p.To, max(s.Weeks[n-1].Monday+7, s.Day+28))
+		p.To, p.Clipped = to, to < p.To
 	}
 	x := func(d cal.Day) float64 {
 		d = min(max(d, p.From), p.To)
