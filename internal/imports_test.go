@@ -14,13 +14,13 @@ const module = "bedweek/internal/"
 // floor orders the rooms: a package imports only from lower floors, and two
 // packages on one floor do not know each other (docs/decisions/0001-rooms.md).
 var floor = map[string]int{
-	"unit": 0, "cal": 0, "geom": 0, "chance": 0, "heap": 0, "photo": 0, "gate": 0,
+	"unit": 0, "cal": 0, "geom": 0, "chance": 0, "label": 0, "heap": 0, "photo": 0, "gate": 0,
 	"sun":     1,
 	"weather": 2, "shade": 2,
 	"crop": 3, "water": 3,
 	"garden": 4, "stand": 4,
 	"ledger": 5, "season": 5,
-	"reckon": 6, "verify": 6, "fetch": 6,
+	"reckon": 6, "verify": 6, "fetch": 6, "names": 6,
 	"agenda": 7,
 	"web":    8,
 }

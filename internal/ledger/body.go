@@ -25,6 +25,9 @@ func newBody(k Kind, version int) any {
 	if k == Looked && version == 2 {
 		return &LookAt{}
 	}
+	if k == PutOut && version == 2 {
+		return &Moved{}
+	}
 	if version != 1 {
 		return nil
 	}
@@ -59,21 +62,37 @@ func newBody(k Kind, version int) any {
 		return &Assumption{}
 	case Restored:
 		return &Restoration{}
+	case SeedGot:
+		return &Lot{}
+	case SeedTested:
+		return &Germination{}
+	case SeedUsed:
+		return &SeedUse{}
+	case SeedLeft:
+		return &SeedCount{}
+	case PrickedOut, PottedOn, Hardening:
+		return &Handover{}
+	case Named:
+		return &Naming{}
+	case Described:
+		return &Trait{}
 	}
 	return nil
 }
 
 // layoutOf is the number of a body's layout.
 func layoutOf(body any) int {
-	if _, ok := body.(LookAt); ok {
+	switch body.(type) {
+	case LookAt, Moved:
 		return 2
 	}
 	return 1
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption, Edge or OwnFigure. It reads every
-// layout ever written.
+// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption, Edge,
+// OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming or
+// Trait. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {
@@ -213,6 +232,8 @@ func sortOf(k reflect.Kind) string {
 		return "a whole number"
 	case reflect.Float64:
 		return "a number"
+	case reflect.Bool:
+		return "true or false"
 	case reflect.Slice:
 		return "a list of texts"
 	}

@@ -26,6 +26,28 @@ func (s step) causes() []string {
 		add(b.Event)
 	case Started:
 		add(b.Planting)
+		add(b.Lot)
+	case Lot:
+		add(b.From)
+	case Germination:
+		add(b.Lot)
+	case SeedUse:
+		add(b.Lot)
+	case SeedCount:
+		add(b.Lot)
+	case Handover:
+		add(b.Planting)
+		for _, id := range b.OneOf {
+			add(id)
+		}
+	case Moved:
+		for _, id := range b.OneOf {
+			add(id)
+		}
+	case Naming:
+		add(b.Planting)
+		add(b.From)
+		add(b.Lot)
 	case Amount:
 		add(b.Planting)
 	case Ended:
@@ -104,6 +126,30 @@ func light(s step) step {
 		b.Note = ""
 		s.body = b
 	case Reading:
+		b.Note = ""
+		s.body = b
+	case Lot:
+		b.Note = ""
+		s.body = b
+	case Germination:
+		b.Note = ""
+		s.body = b
+	case SeedUse:
+		b.Note = ""
+		s.body = b
+	case SeedCount:
+		b.Note = ""
+		s.body = b
+	case Handover:
+		b.Note = ""
+		s.body = b
+	case Moved:
+		b.Note = ""
+		s.body = b
+	case Naming:
+		b.Note = ""
+		s.body = b
+	case Trait:
 		b.Note = ""
 		s.body = b
 	}

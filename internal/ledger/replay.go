@@ -59,6 +59,9 @@ type replayer struct {
 	edges       []EdgeNote
 	figures     []FigureNote
 	pictures    []PictureNote
+	lots        map[string]*LotState
+	threads     map[string]*Thread
+	traits      []TraitNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
 
@@ -71,8 +74,8 @@ type replayer struct {
 func newReplayer(standing []Planting) *replayer {
 	r := &replayer{
 		plantings: map[string]*Planting{}, spaces: map[string]SpaceLook{}, dismissed: map[string]string{},
-		questions: newQuestions(),
-		here:      map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
+		questions: newQuestions(), lots: map[string]*LotState{}, threads: map[string]*Thread{},
+		here: map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
 	}
 	for _, p := range standing {
 		p.FromFile = true
@@ -153,6 +156,22 @@ func (r *replayer) apply(s step) {
 		r.dismissed[b.Task] = b.Why
 	case Photo:
 		r.pictures = append(r.pictures, PictureNote{Event: s.ID, On: s.Happened, Photo: b})
+	case Lot:
+		r.gotLot(s, b)
+	case Germination:
+		r.testLot(s, b)
+	case SeedUse:
+		r.useLot(s, b.Lot, b.Count, b.Grams)
+	case SeedCount:
+		r.countLot(s, b)
+	case Handover:
+		r.handOver(s, b)
+	case Moved:
+		r.moved(s, b)
+	case Naming:
+		r.name(s, b)
+	case Trait:
+		r.traits = append(r.traits, TraitNote{Event: s.ID, On: s.Happened, Trait: b})
 	case Restoration:
 	case Void:
 	default:
@@ -167,6 +186,7 @@ func (r *replayer) start(s step, b Started) {
 	}
 	if s.Kind == Sown {
 		p.Sown = s.Happened
+		r.useLot(s, b.Lot, b.Count, 0)
 	} else {
 		p.SetOut = s.Happened
 	}
@@ -183,15 +203,9 @@ func (r *replayer) setOut(s step, b Started) {
 	}
 	r.questions.answer(s, p.ID, false)
 	if p.Known && b.Count > 0 && b.Count < p.Count {
-		part := *p
-		part.ID, part.From, part.FromFile = s.ID, p.ID, false
-		part.Space, part.SetOut, part.Count, part.Began, part.Removed = b.Space, s.Happened, b.Count, b.Count, 0
-		part.PickedKg, part.Picks, part.LastPick = 0, 0, 0
+		part := r.part(s, p, b.Count)
+		part.Space, part.SetOut = b.Space, s.Happened
 		part.name(b)
-		p.Count -= b.Count
-		p.Removed += b.Count
-		r.plantings[part.ID] = &part
-		r.touched[part.ID] = true
 		return
 	}
 	if p.Known && b.Count > p.Count {
@@ -248,8 +262,12 @@ func (r *replayer) count(s step, b Count) {
 		return
 	}
 	r.questions.answer(s, p.ID, true)
-	if p.Known && b.Count != p.Count {
+	about := r.threads[p.ID] != nil && r.threads[p.ID].About
+	if p.Known && b.Count != p.Count && !about {
 		r.differ("%s: %d by eye on %s, %d by the entries. The count by eye is used.", p.words(), b.Count, s.Happened.Long(), p.Count)
+	}
+	if about {
+		r.thread(p.ID).About = false
 	}
 	if !p.Known && p.Began == 0 {
 		p.Began = b.Count
@@ -333,6 +351,8 @@ func (r *replayer) state() State {
 	s.Edges = append(s.Edges, r.edges...)
 	s.Figures = append(s.Figures, r.figures...)
 	s.Pictures = append(s.Pictures, r.pictures...)
+	s.Lots, s.Threads = r.lotStates(), r.threadStates()
+	s.Traits = append(s.Traits, r.traits...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)
 	}

@@ -92,6 +92,22 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		f.figure(b, func(field string) bool { _, ok := fields[field]; return ok })
 	case Assumption:
 		f.assumption(b)
+	case Lot:
+		f.lot(b)
+	case Germination:
+		f.germination(b)
+	case SeedUse:
+		f.seedUse(b)
+	case SeedCount:
+		f.seedCount(b)
+	case Handover:
+		f.handover(b)
+	case Moved:
+		f.moved(b)
+	case Naming:
+		f.naming(b)
+	case Trait:
+		f.trait(b)
 	case Dismissal:
 		f.text("task", b.Task, wordsLimit)
 		f.text("why", b.Why, noteLimit)

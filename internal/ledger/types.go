@@ -119,6 +119,9 @@ type State struct {
 	Figures []FigureNote  `json:",omitempty"` // own figures of crops, in replay order
 
 	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
+	Lots     []LotState    `json:"-"`          // lots of seed the entries speak of, by id
+	Traits   []TraitNote   `json:"-"`          // how varieties look, in replay order
+	Threads  []Thread      `json:"-"`          // where plantings came from and what they are called, by id
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
 }
 

@@ -59,6 +59,27 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 			where[id], what[id], t.Space = b.Space, words, b.Space
 			where[e.ID], what[e.ID] = b.Space, words // when only a part was set out
 			t.Note.Words = sentence(fmt.Sprintf("%s %s, %s", verbOf(e.Kind), words, plants(b.Count))) + withNote(b.Note)
+		case ledger.Handover:
+			id := b.Planting
+			if len(b.OneOf) > 0 {
+				id = b.OneOf[0]
+			}
+			where[e.ID], what[e.ID] = orElse(b.Space, where[id]), what[id] // when only a part was
+			t.Space = where[e.ID]
+			t.Note.Words = sentence(joinWords(verbOf(e.Kind)+" "+orHere(what[id]), counted(b.Count), b.Pot)) + withNote(b.Note)
+		case ledger.Moved:
+			where[e.ID], what[e.ID], t.Space = b.Space, what[b.OneOf[0]], b.Space
+			t.Note.Words = sentence(joinWords("set out "+orHere(what[b.OneOf[0]]), counted(b.Count), "from one of several trays")) + withNote(b.Note)
+		case ledger.Naming:
+			t.Space = where[b.Planting]
+			where[e.ID], what[e.ID] = t.Space, what[b.Planting]
+			said := "could not tell"
+			if b.Is != "" {
+				said = "it is " + b.Is
+			} else if len(b.Not) > 0 {
+				said = "it is not " + list(b.Not)
+			}
+			t.Note.Words = sentence(fmt.Sprintf("which %s is this: %s", orHere(what[b.Planting]), said)) + withNote(b.Note)
 		case ledger.Amount:
 			t.Space = where[b.Planting]
 			amount := b.Measure
@@ -117,6 +138,21 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 	return out
 }
 
+// counted says how many plants, "" when nobody said.
+func counted(n int) string {
+	if n == 0 {
+		return ""
+	}
+	return plants(n)
+}
+
+func orElse(s, other string) string {
+	if s == "" {
+		return other
+	}
+	return s
+}
+
 func verbOf(k ledger.Kind) string { return string(k) }
 
 func orHere(s string) string {
@@ -166,6 +202,10 @@ func (d *Day) After(kind string, body any) *Day {
 	case ledger.Started:
 		planting, space, crop = b.Planting, b.Space, b.Crop
 	case ledger.Amount:
+		planting = b.Planting
+	case ledger.Handover:
+		planting = b.Planting
+	case ledger.Naming:
 		planting = b.Planting
 	case ledger.Ended:
 		planting = b.Planting

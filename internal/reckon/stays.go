@@ -139,7 +139,9 @@ func applyLedger(in *Inputs, s *standing, p ledger.Planting) bool {
 		s.looks = p.Looks
 	}
 	if p.Variety != "" {
-		s.variety = p.Variety
+		s.variety, s.oneOf = p.Variety, nil
+	} else if len(p.OneOf) > 0 {
+		s.oneOf = p.OneOf
 	}
 	if p.SetOut != 0 && p.SetOut <= in.Date {
 		s.setOut = true
