@@ -167,6 +167,7 @@ for (const by of ['127.0.0.1', 'garden.test']) {
   test(`without script, by ${by}: answer a task, take it back, note with a slip`, { skip: process.env.BEDWEEK_URL ? 'writes; fixtures only' : false }, async () => {
     const url = server.urls.rich.replace('127.0.0.1', by);
     const page = await open(url, 390, { javaScriptEnabled: false });
+    await page.locator('.task summary').nth(1).click();
     await page.locator('.task').nth(1).getByRole('button', { name: 'Did it' }).click();
     assert.match(await page.locator('.saved').innerText(), /Saved: sow garlic\./);
     await page.screenshot({ path: join(shots, 'saved-390.png') });
@@ -182,6 +183,7 @@ for (const by of ['127.0.0.1', 'garden.test']) {
     await page.getByRole('button', { name: 'Save' }).click();
     assert.match(await page.locator('.saved').innerText(), /Saved: Counted, Gate bed\./);
     await page.goto(`${url}/`);
+    await page.locator('.task summary').first().click();
     await page.locator('.task').first().getByRole('button', { name: 'Looks different' }).click();
     assert.equal(await page.locator('h1').innerText(), 'What is different?');
     await page.context().close();

@@ -39,7 +39,7 @@ func (d *desk) fillOutdoors(r *reckon.Result, state *ledger.State, day *reckon.D
 	if err != nil {
 		day.Notes = append([]string{"Water could not be reckoned: " + err.Error()}, day.Notes...)
 	}
-	day.Dry, day.Sky = dry, r.Sky(state)
+	day.SetOutdoors(dry, r.Sky(state), state.Dismissed)
 }
 
 // dry answers a question about water with all that was noted so far.

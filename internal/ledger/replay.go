@@ -9,7 +9,7 @@ import (
 
 // replayRules numbers the rules below. A change in them raises it, and the
 // planting table of older files is then made again at the next start.
-const replayRules = 1
+const replayRules = 2
 
 // Replay returns what the events amount to. It is pure: the same events give
 // the same state in any order of the slice. Plantings of the garden file
@@ -62,6 +62,7 @@ type replayer struct {
 	lots        map[string]*LotState
 	threads     map[string]*Thread
 	traits      []TraitNote
+	works       []DoneNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
 
@@ -290,6 +291,9 @@ func (r *replayer) look(s step, b Look) {
 // lookAt takes over a look and says what it is about. Looks with an hour are
 // not weighed against each other: a bed may be damp at seven and dry at five.
 func (r *replayer) lookAt(s step, b Look) (about string, ok bool) {
+	if r.workDone(s, b) {
+		return "", false
+	}
 	about = b.Planting
 	if about == "" {
 		about = b.Space
@@ -353,6 +357,7 @@ func (r *replayer) state() State {
 	s.Pictures = append(s.Pictures, r.pictures...)
 	s.Lots, s.Threads = r.lotStates(), r.threadStates()
 	s.Traits = append(s.Traits, r.traits...)
+	s.Done = append(s.Done, r.works...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)
 	}

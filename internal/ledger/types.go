@@ -122,6 +122,7 @@ type State struct {
 	Lots     []LotState    `json:"-"`          // lots of seed the entries speak of, by id
 	Traits   []TraitNote   `json:"-"`          // how varieties look, in replay order
 	Threads  []Thread      `json:"-"`          // where plantings came from and what they are called, by id
+	Done     []DoneNote    `json:",omitempty"` // work noted as done, in replay order
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
 }
 

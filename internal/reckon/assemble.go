@@ -23,7 +23,9 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	}
 	d.Notes = r.notes()
 	d.Keeps = r.keeps(ctx)
-	d.Today = r.today()
+	d.Today, d.Hot = r.today(d.Keeps), r.hotToday()
+	d.People, d.Minutes = people(in.Garden), in.Garden.Minutes
+	sides := sides(in.Garden)
 	d.Table = r.table(d.WeekOf)
 	t := in.now()
 	r.mendTable(ctx, d.Table)
@@ -33,7 +35,9 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 		if sp.Kind == garden.LampShelf || sp.Kind == garden.Bench {
 			d.Shelf = append(d.Shelf, r.trays(i)...)
 		}
-		d.Spaces = append(d.Spaces, r.spaceDay(i, d))
+		said := r.spaceDay(i, d)
+		said.Side, said.Near, said.Who, said.Reach = sides[i], nearBy(in.Garden, i), r.who(sp), reaches(in.Garden, sp)
+		d.Spaces = append(d.Spaces, said)
 	}
 	d.Shelf = append(d.Shelf, r.shelfLines()...)
 	for _, c := range in.Book.Crops {

@@ -22,7 +22,10 @@ type Day struct {
 	WeekOf  []cal.Day // Monday of each plan week, the common time axis
 	Crops   []Choice  // for forms: crops of the book, by name
 	Dry     *Dryness  // who runs dry first; nil = not reckoned
-	Sky     *SkyPart  // frost, heat and the years; nil = not reckoned
+	People  []PersonDay
+	Minutes float64  // wished minutes of work a week, all people; 0 = not limited
+	Hot     *HotDay  // a hot day shortens the list; nil = it is not
+	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
 }
 
 // Answer is the five-part answer every decision gives.
@@ -41,7 +44,7 @@ type Task struct {
 	ID        string // stable: space.verb.planting
 	Space     string // space id; "" = shelf
 	SpaceName string
-	Verb      string // "sow", "set out", "pick", "pull", "look", "cover", "thin", "tie", "pot on"
+	Verb      string // "sow", "set out", "pick", "pull", "look", "cover", "thin", "tie", "pot on" and more
 	Object    string
 	Planting  string // planting id, "" = none yet
 	Crop      string
@@ -50,8 +53,17 @@ type Task struct {
 	Minutes   int
 	Until     cal.Day  // can wait until; 0 = no end known
 	Pressing  bool     // this week
-	Event     string   // ledger kind the "did it" button writes: "sown", "set out", "picked", "pulled", "looked"
+	Event     string   // ledger kind the "did it" button writes: "sown", "set out", "picked", "pulled", "looked", "watered", or EventDone
 	Who       []string // people who can reach it
+	Reach     []Reach  // each person, with why not
+	Rule      string   // when it is done, in a line; "" = it is computed
+	Basis     string   // where the rule comes from
+	Delay     string   // what a day's wait costs, in words
+	DayCost   float64  // meals a day's wait costs; -1 = not counted
+	LiftKg    float64  // to carry; 0 = nothing to speak of
+	Hollow    bool     // look first: it cannot be seen from here
+	Names     bool     // a hand-over at which names get lost: write the label
+	counted   bool
 }
 
 // SpaceDay is one space: what it is, what it does now and next.
@@ -69,6 +81,10 @@ type SpaceDay struct {
 	IdleWeeks      int
 	History        []Note
 	Learned        []string
+	Side           string   // "left" or "right" as one walks, "" = the plan does not tell
+	Near           []string // spaces that can be worked from one seat here, itself first
+	Who            []string // people who reach it
+	Reach          []Reach
 }
 
 // Line is a planting as it travels: shelf, bed, end. Windows carry the fray.

@@ -197,7 +197,7 @@ const Anew = "Your note is kept. The plan is being worked out anew; what stands 
 // without the tasks that the note answers, and a sentence that says so.
 func (d *Day) After(kind string, body any) *Day {
 	out := *d
-	planting, space, crop, task := "", "", "", ""
+	planting, space, crop, task, verb := "", "", "", "", ""
 	switch b := body.(type) {
 	case ledger.Started:
 		planting, space, crop = b.Planting, b.Space, b.Crop
@@ -213,12 +213,23 @@ func (d *Day) After(kind string, body any) *Day {
 		space = b.Space
 	case ledger.Look:
 		planting, space = b.Planting, b.Space
+		if done, ok := strings.CutPrefix(b.Looks, ledger.DoneMark); ok {
+			verb = done
+		}
+	case ledger.Watering:
+		space = b.Space
 	case ledger.Dismissal:
 		task = b.Task
 	}
 	out.Today = nil
 	for _, t := range d.Today {
 		same := t.Event == kind && (planting != "" && t.Planting == planting || crop != "" && t.Space == space && t.Crop == crop)
+		switch {
+		case verb != "":
+			same = t.Event == EventDone && t.Verb == verb && (planting != "" && t.Planting == planting || planting == "" && t.Space == space)
+		case kind == string(ledger.Watered):
+			same = t.Event == kind && t.Space == space
+		}
 		if !same && (task == "" || t.ID != task) {
 			out.Today = append(out.Today, t)
 		}

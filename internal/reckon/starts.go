@@ -68,6 +68,7 @@ func (r *Result) startTasks() []Task {
 		loss *= r.given(b.ids)
 		t.Until = m.p.Start + cal.Day(7*last+6)
 		t.Pressing = last == 0 && loss >= pressingLoss
+		t.DayCost, t.counted = loss/7, true
 		t.Answer = Answer{
 			Verdict:  sentence(fmt.Sprintf("%s %s in %s: %s", verb, t.Object, t.SpaceName, plants(b.plants))),
 			Reason:   join(r.reasons(o, e, b.plants)),

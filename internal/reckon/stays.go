@@ -26,7 +26,8 @@ type standing struct {
 	looks   string
 	keep    bool
 	tray    bool
-	assumed bool // only taken to be as planned; see ledger.Assumed
+	seen    cal.Day // last looked at, picked or counted; 0 = nobody said
+	assumed bool    // only taken to be as planned; see ledger.Assumed
 	growth  stand.Growth
 }
 
@@ -135,6 +136,7 @@ func applyLedger(in *Inputs, s *standing, p ledger.Planting) bool {
 		s.count = p.Count
 	}
 	s.assumed = in.State.StillAssumed(p)
+	s.seen = max(p.LookedOn, p.LastPick)
 	if p.Looks != "" {
 		s.looks = p.Looks
 	}

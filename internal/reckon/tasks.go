@@ -2,7 +2,6 @@ package reckon
 
 import (
 	"fmt"
-	"sort"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -10,7 +9,8 @@ import (
 )
 
 // today lists what there is to do, pressing first, then in walking order.
-func (r *Result) today() []Task {
+// Waterings join it when water is reckoned: see SetOutdoors.
+func (r *Result) today(keeps []Keep) []Task {
 	var out []Task
 	out = append(out, r.pickTasks()...)
 	out = append(out, r.pullTasks()...)
@@ -19,6 +19,14 @@ func (r *Result) today() []Task {
 	out = append(out, r.coverTasks()...)
 	out = append(out, r.thinTasks()...)
 	out = append(out, r.lookTasks()...)
+	out = append(out, r.trayTasks()...)
+	out = append(out, r.careTasks()...)
+	out = append(out, r.netTasks()...)
+	out = append(out, r.uncoverTasks()...)
+	out = append(out, r.flushTasks()...)
+	out = append(out, r.batchTests()...)
+	out = append(out, r.upTasks()...)
+	out = append(out, r.againTasks()...)
 	kept := out[:0]
 	for _, t := range out {
 		if r.in.State != nil {
@@ -28,20 +36,27 @@ func (r *Result) today() []Task {
 		}
 		kept = append(kept, t)
 	}
-	order := map[string]int{}
-	for i, sp := range r.in.Garden.Spaces {
-		order[string(sp.ID)] = i
+	r.weighDelays(kept, keeps)
+	for i := range kept {
+		kept[i].LiftKg = lift(kept[i].Verb)
 	}
-	sort.SliceStable(kept, func(a, b int) bool {
-		if kept[a].Pressing != kept[b].Pressing {
-			return kept[a].Pressing
-		}
-		if order[kept[a].Space] != order[kept[b].Space] {
-			return order[kept[a].Space] < order[kept[b].Space]
-		}
-		return kept[a].ID < kept[b].ID
-	})
-	return kept
+	var ids []string
+	for _, sp := range r.in.Garden.Spaces {
+		ids = append(ids, string(sp.ID))
+	}
+	return inOrder(kept, ids)
+}
+
+// lift is what a piece of work makes one carry, kg: half a can, or a full tray.
+// Common practice.
+func lift(verb string) float64 {
+	switch verb {
+	case "water", "refill", "flush":
+		return 5
+	case "harden", "pot on":
+		return 3
+	}
+	return 0
 }
 
 // task fills what every task about a space shares.
@@ -49,7 +64,7 @@ func (r *Result) task(space int, verb, object, planting string) Task {
 	sp := r.in.Garden.Spaces[space]
 	return Task{
 		ID: string(sp.ID) + "." + verb + "." + planting, Space: string(sp.ID), SpaceName: spaceName(sp),
-		Verb: verb, Object: object, Planting: planting, Who: r.who(sp),
+		Verb: verb, Object: object, Planting: planting, Who: r.who(sp), Reach: reaches(r.in.Garden, sp),
 	}
 }
 
@@ -194,8 +209,11 @@ func (r *Result) coverTasks() []Task {
 		if k < 3 {
 			continue
 		}
+		if r.lastDone(s.id, "cover") == r.in.Date {
+			continue
+		}
 		t := r.task(s.space, "cover", named(s.crop, s.variety, s.oneOf), s.id)
-		t.Crop, t.Event, t.Minutes, t.Pressing = string(s.crop.ID), "looked", 5, true
+		t.Crop, t.Event, t.Minutes, t.Pressing = string(s.crop.ID), EventDone, 5, true
 		t.Until = r.in.Date
 		t.Answer = Answer{
 			Verdict:  sentence(fmt.Sprintf("have a cover ready for %s in %s", t.Object, t.SpaceName)),
@@ -215,15 +233,19 @@ func (r *Result) thinTasks() []Task {
 	var out []Task
 	for _, s := range r.model.stays {
 		age := r.in.Date - s.since.Likely
-		if s.setOut || s.crop.Class != "root" || age < 21 || age > 42 {
+		if s.setOut || !closeSown(s.crop) || age < 21 || age > 42 || r.lastDone(s.id, "thin") >= s.since.Likely {
 			continue
 		}
+		if _, _, unseen := r.upDue(s); unseen {
+			continue // first whether it is up
+		}
 		t := r.task(s.space, "thin", named(s.crop, s.variety, s.oneOf), s.id)
-		t.Crop, t.Event, t.Minutes = string(s.crop.ID), "looked", 10
+		t.Crop, t.Event, t.Minutes = string(s.crop.ID), EventDone, 10
 		t.Until = s.since.Likely + 45
+		t.Rule, t.Basis = "At two true leaves, to the width of its roots or heads.", "common practice; spacing from the crop book"
 		t.Answer = Answer{
 			Verdict: sentence(fmt.Sprintf("thin %s in %s to %.0f cm", t.Object, t.SpaceName, 100*s.crop.SpacingM.Value)),
-			Reason:  "Crowded roots stay small.",
+			Reason:  "Crowded plants stay small, and the strong ones starve the weak.",
 			Sure:    "common practice", OfTwenty: -1,
 			Look:   "Have most of them two true leaves?",
 			Change: "If few came up, leave them and sow the gaps again.",
@@ -231,6 +253,15 @@ func (r *Result) thinTasks() []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// closeSown reports crops sown thicker than they can stand.
+func closeSown(c *crop.Crop) bool {
+	switch c.Class {
+	case "root", "leaf", "head", "bulb":
+		return hasWay(c, crop.Sow)
+	}
+	return false
 }
 
 // lookTasks asks for the looks that would settle something: a lost label, or a
@@ -242,7 +273,7 @@ func (r *Result) lookTasks() []Task {
 			continue
 		}
 		t := r.task(s.space, "look", s.crop.Name, s.id)
-		t.Crop, t.Event, t.Minutes = string(s.crop.ID), "looked", 2
+		t.Crop, t.Event, t.Minutes, t.Hollow = string(s.crop.ID), "looked", 2, true
 		t.Answer = Answer{
 			Verdict: sentence(fmt.Sprintf("which %s is this in %s? One of %s", s.crop.Name, t.SpaceName, list(s.oneOf))),
 			Reason:  "The label was lost. A name lets next year's answer be yours.",

@@ -61,6 +61,7 @@ func richDay() *reckon.Day {
 		}
 	}
 	d.Today = fixtureTasks()
+	fixtureWalk(d)
 	for i := range 6 {
 		d.Keeps = append(d.Keeps, fixtureKeep(r, i, d.Spaces[i]))
 	}
@@ -71,6 +72,34 @@ func richDay() *reckon.Day {
 	d.Plan = reckon.PlanSays{Status: "feasible", Value: 412, Nothing: 96, Mean: 405, Low: 322, High: 471, Seed: 20151008, Work: 185000, Options: 7421,
 		Seconds: map[string]float64{"growth": 4.12, "options": 1.3, "search": 7.75}, Words: "The search tried many ways and kept the best it met."}
 	return d
+}
+
+// fixtureWalk gives the day people, sides of the path and reach.
+func fixtureWalk(d *reckon.Day) {
+	d.Minutes = 420
+	d.People = []reckon.PersonDay{{ID: "ann", Name: "Ann", Seated: true, LiftKg: 4, ReachM: 0.45, Minutes: 140}, {ID: "ben", Name: "Ben", LiftKg: 20}}
+	for i := range d.Spaces {
+		sp := &d.Spaces[i]
+		sp.Side, sp.Near, sp.Who = []string{"left", "right", ""}[i%3], []string{sp.ID}, []string{"Ben"}
+		sp.Reach = []reckon.Reach{{Person: "Ann", Seated: true, OK: i == 0, Words: "its rim is 30 cm up; a seat wants about 60 to 86"}, {Person: "Ben", OK: true}}
+		if i == 0 {
+			sp.Reach[0].Words, sp.Near, sp.Who = "reaches 45 cm in; the middle lies 60 cm in", append(sp.Near, "long-bed"), []string{"Ann", "Ben"}
+		}
+	}
+	for i := range d.Today {
+		t := &d.Today[i]
+		t.DayCost, t.Delay = -1, "What a day's wait costs is not counted in meals."
+		if i == 0 {
+			t.DayCost, t.Delay = 0.5, "Each day's wait costs about half a meal."
+		}
+		t.Hollow = t.Verb == "look"
+		t.Rule, t.Basis = "When it is ready.", "common practice"
+		for _, sp := range d.Spaces {
+			if sp.ID == t.Space {
+				t.Reach = sp.Reach
+			}
+		}
+	}
 }
 
 // win is a window around a day.
@@ -295,6 +324,8 @@ func hostileDay() *reckon.Day {
 			h(s)
 		}
 		t.Who = append(t.Who, hostileText)
+		h(&t.Rule)
+		h(&t.Basis)
 		answer(&t.Answer)
 	}
 	for i := range d.Spaces {
@@ -341,6 +372,9 @@ func hostileDay() *reckon.Day {
 				}
 			}
 		}
+	}
+	for i := range d.People {
+		h(&d.People[i].Name)
 	}
 	hostileOutdoors(d, h)
 	d.Plan.Seconds[hostileText] = 1

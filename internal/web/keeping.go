@@ -28,6 +28,8 @@ type Keeping struct {
 	Photo func(digest string, small bool) ([]byte, error)
 	// Pictures lists the kept photos of a space, newest first.
 	Pictures func(ctx context.Context, space string) ([]ledger.PictureNote, error)
+	// KeepSound puts a voice note into the store; nil = there is none.
+	KeepSound func(sound []byte, kind string) (digest string, err error)
 	// Calendar is the plan as iCalendar text.
 	Calendar func(ctx context.Context) ([]byte, error)
 	// Import takes over the entries of an export that are not here yet.

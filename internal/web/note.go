@@ -181,7 +181,7 @@ func (s *site) saveNote(w http.ResponseWriter, r *http.Request) {
 			return done{}, errForm
 		}
 		e, err := s.o.Record(withForm(r, p.Form), kind, on, "", body)
-		return done{event: e, words: words, back: "/space/" + url.PathEscape(p.Space.ID), undo: true}, err
+		return done{event: e, words: words, back: backElse(r.PostForm, "/space/"+url.PathEscape(p.Space.ID)), undo: true}, err
 	})
 	if err == nil {
 		return

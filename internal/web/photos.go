@@ -43,14 +43,19 @@ func (s *site) photos(r *http.Request, day *reckon.Day) (page, error) {
 		return nil, err
 	}
 	for _, n := range all {
-		w, h := n.Width, n.Height
-		if m := max(w, h); m > photo.Small {
-			w, h = max(1, w*photo.Small/m), max(1, h*photo.Small/m)
-		}
-		p.Pictures = append(p.Pictures, Picture{Thumb: "/photo/" + n.SHA256 + ".small.jpg", Whole: "/photo/" + n.SHA256 + ".jpg",
-			Alt: sp.Name + ", " + n.On.Long(), On: n.On.Long(), Note: n.Note, W: w, H: h})
+		p.Pictures = append(p.Pictures, pictureOf(sp, n))
 	}
 	return p, nil
+}
+
+// pictureOf is how a kept photo is shown.
+func pictureOf(sp reckon.SpaceDay, n ledger.PictureNote) Picture {
+	w, h := n.Width, n.Height
+	if m := max(w, h); m > photo.Small {
+		w, h = max(1, w*photo.Small/m), max(1, h*photo.Small/m)
+	}
+	return Picture{Thumb: "/photo/" + n.SHA256 + ".small.jpg", Whole: "/photo/" + n.SHA256 + ".jpg",
+		Alt: sp.Name + ", " + n.On.Long(), On: n.On.Long(), Note: n.Note, W: w, H: h}
 }
 
 var (
@@ -104,7 +109,7 @@ func (s *site) takePhoto(r *http.Request, v url.Values, file []byte) (done, erro
 		return done{}, err
 	}
 	e, err := s.o.Record(withForm(r, v.Get("form")), ledger.Pictured, on, "", b)
-	return done{event: e, words: "Saved: picture, " + day.Spaces[i].Name + ".", back: "/space/" + url.PathEscape(b.Space) + "/photos", undo: true}, err
+	return done{event: e, words: "Saved: picture, " + day.Spaces[i].Name + ".", back: backElse(v, "/space/"+url.PathEscape(b.Space)+"/photos"), undo: true}, err
 }
 
 // readParts reads a form with files into memory, each at most most bytes, at

@@ -26,11 +26,13 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 		body = ledger.Amount{Planting: t.Planting, Measure: measure, Note: note}
 	case ledger.Pulled:
 		body = ledger.Ended{Planting: t.Planting, Note: note}
+	case ledger.Watered:
+		body = ledger.Watering{Space: spaceFor(day, t), Hour: s.hourNow(day), Note: note}
 	default:
 		kind = ledger.Looked
 		looks := "well"
 		if t.Event != string(ledger.Looked) {
-			looks = "done: " + t.Verb
+			looks = ledger.DoneMark + t.Verb
 		}
 		body = ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: looks, Note: note}
 	}
@@ -87,6 +89,14 @@ func backTo(p string) string {
 		return "/"
 	}
 	return (&url.URL{Path: u.Path}).EscapedPath()
+}
+
+// backElse is where a form leads back to when it says so, else otherwise.
+func backElse(v url.Values, otherwise string) string {
+	if v.Get("back") == "" {
+		return otherwise
+	}
+	return backTo(v.Get("back"))
 }
 
 // queryEscape is url.QueryEscape under a name that reads well here.

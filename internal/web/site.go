@@ -71,6 +71,11 @@ func (s *site) routes() []route {
 		{"/space/{id}/note/{kind}", s.view(s.note), s.saveNote},
 		{"/look", s.view(s.look), s.saveLook},
 		{"/task", nil, s.saveTask},
+		{"/walk", s.view(s.walk), nil},
+		{"/walk/strip", s.view(s.strip), nil},
+		{"/walk/who", nil, s.saveWalkAsk},
+		{"/modes", s.view(s.modes), s.saveModes},
+		{"/quick", s.view(s.quick), nil},
 		{"/undo", nil, s.undo},
 		{"/table", s.view(s.table), nil},
 		{"/plan", s.view(s.plan), nil},
@@ -152,6 +157,7 @@ func (s *site) view(v viewer) http.HandlerFunc {
 // draw sends a page whole or not at all.
 func (s *site) draw(w http.ResponseWriter, r *http.Request, status int, p page) {
 	f := p.frame()
+	f.Mode = modeOf(r)
 	var out bytes.Buffer
 	if err := s.pages[f.Here].Execute(&out, p); err != nil {
 		if f.Here == "trouble" {
@@ -203,6 +209,7 @@ type Frame struct {
 	Entry   bool   // the garden can be described through pages
 	Lit     bool   // there are pages about sun and shade
 	Crops   bool   // there are pages about crops
+	Mode    string // bed, big or dark; "" = plain
 	Bare    bool   // no menu, nothing about the garden
 }
 
@@ -247,7 +254,7 @@ func goodUntil(day *reckon.Day) cal.Day {
 // lie behind More.
 func (f Frame) Menu() []MenuEntry {
 	m := []MenuEntry{
-		{"/", "Today", f.Here == "today" || f.Here == "look"},
+		{"/", "Today", f.Here == "today" || f.Here == "look" || f.Here == "walk" || f.Here == "strip" || f.Here == "quick"},
 		{"/lines", "Lines", f.Here == "lines"},
 		{"/keep", "Pull?", f.Here == "keep"},
 		{"/table", "Table", f.Here == "table"},

@@ -195,7 +195,7 @@ func (s *site) bringOne(r *http.Request, day *reckon.Day, e heldEntry, off time.
 		return errHeld("The note has no mark of its own. Write it again.")
 	}
 	space, kind, ok := noteAddress(e.Path)
-	if !ok {
+	if !ok && e.Path != "/task" {
 		return errHeld("This kind of note cannot wait. Write it again.")
 	}
 	v := url.Values{"form": {e.Form}}
@@ -204,6 +204,9 @@ func (s *site) bringOne(r *http.Request, day *reckon.Day, e heldEntry, off time.
 			return errHeld("The note holds something that cannot be kept.")
 		}
 		v.Set(k, strings.ToValidUTF8(x, "?"))
+	}
+	if e.Path == "/task" {
+		return s.bringTask(r, day, v)
 	}
 	ask := r.Clone(r.Context())
 	ask.SetPathValue("id", space)
@@ -235,6 +238,31 @@ func (s *site) bringOne(r *http.Request, day *reckon.Day, e heldEntry, off time.
 	var f ledger.Faults
 	if errors.As(err, &f) {
 		return errHeld(strings.Join(f, " "))
+	}
+	return err
+}
+
+// bringTask keeps an answer to a task given without a signal. The list may
+// have moved on since, so the note itself says what the task was. Its day is
+// the one it was drawn for.
+func (s *site) bringTask(r *http.Request, day *reckon.Day, v url.Values) error {
+	t, ok := taskOf(day, v.Get("task"))
+	if !ok {
+		t = taskFrom(v)
+	}
+	on, err := cal.Parse(strings.TrimSpace(v.Get("day")))
+	if err != nil {
+		return errHeld("The day is not a date.")
+	}
+	r = r.Clone(r.Context())
+	r.PostForm = v
+	_, err = s.recordAnswer(r, day, t, v, min(on, day.Date))
+	var f ledger.Faults
+	switch {
+	case errors.As(err, &f):
+		return errHeld(strings.Join(f, " "))
+	case errors.Is(err, errBroken):
+		return errHeld("The note does not say what was answered. Write it again.")
 	}
 	return err
 }
@@ -352,8 +380,11 @@ func (s *site) offline(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 		return
 	}
-	paths := []string{"/", "/lines", "/unsent"}
+	paths := []string{"/", "/lines", "/unsent", "/quick", "/quick?what=picked", "/quick?what=wet", "/quick?what=looks", "/quick?what=lost"}
 	if day != nil {
+		for n := range len(day.Walk(walkAsk(r, day)).Stops) + 1 {
+			paths = append(paths, stopAt(n+1))
+		}
 		for _, sp := range day.Spaces {
 			at := "/space/" + url.PathEscape(sp.ID)
 			paths = append(paths, at)

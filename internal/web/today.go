@@ -3,8 +3,10 @@ package web
 import (
 	"fmt"
 	"net/http"
+	"net/url"
 	"strings"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -13,10 +15,19 @@ import (
 type TodayPage struct {
 	Frame
 	Day    *reckon.Day
-	Sum    string
+	Walk   *reckon.Walk
+	Ribbon *Ribbon
+	Whose  WalkForm
 	Now    []TaskCard
 	Later  []TaskCard
 	Spaces []reckon.SpaceDay
+}
+
+// WalkForm asks whose walk it is.
+type WalkForm struct {
+	Form                   string
+	People, Minutes, Seats []Option
+	Set                    bool // something was chosen
 }
 
 // TaskCard is one task with its form.
@@ -29,14 +40,18 @@ type TaskCard struct {
 	People   string
 	Measures []Option
 	DidIt    string
+	Day      string
+	At       string // the space the answer is about
 }
 
 // today draws Today.
 func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 	p := &TodayPage{Frame: s.framed(r, day, "Today", "today"), Day: day, Spaces: day.Spaces}
-	minutes, later := 0, 0
+	ask := walkAsk(r, day)
+	p.Walk = day.Walk(ask)
+	p.Ribbon, p.Whose = drawRibbon(p.Walk), whose(day, ask)
 	for _, t := range day.Today {
-		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t)}
+		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t), Day: day.Date.String(), At: spaceFor(day, t)}
 		c.People = strings.Join(t.Who, ", ")
 		if t.Until > day.Date {
 			c.CanWait = "can wait until " + shortDay(t.Until)
@@ -45,10 +60,8 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 			c.Measures = choose(measures, "")
 		}
 		if t.Pressing {
-			minutes += t.Minutes
 			p.Now = append(p.Now, c)
 		} else {
-			later++
 			p.Later = append(p.Later, c)
 		}
 	}
@@ -59,23 +72,31 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 		n := len(p.Now) + i + 1
 		p.Later[i].No, p.Later[i].Anchor = n, fmt.Sprintf("task-%d", n)
 	}
-	p.Sum = todaySum(len(p.Now), minutes, later)
 	return p, nil
 }
 
-// todaySum is the first sentence of Today.
-func todaySum(now, minutes, later int) string {
-	s := "Nothing presses this week."
-	if now > 0 {
-		s = plural(now, "thing", "things") + " will not wait."
-		if minutes > 0 {
-			s += " About " + hours(minutes) + " of work."
+// whose fills the form that asks whose walk it is.
+func whose(day *reckon.Day, ask reckon.WalkAsk) WalkForm {
+	f := WalkForm{Form: ledger.NewID(), Set: ask != reckon.WalkAsk{}}
+	f.People = []Option{{Value: "", Words: "Whoever comes"}}
+	for _, p := range day.People {
+		words := p.Name
+		if p.Seated {
+			words += ", seated"
 		}
+		f.People = append(f.People, Option{Value: p.ID, Words: words})
 	}
-	if later > 0 {
-		s += " " + plural(later, "other", "others") + " can wait."
+	f.People = choose(f.People, ask.Person)
+	f.Seats = []Option{{Value: "", Words: "Moving about"}}
+	for _, sp := range day.Spaces {
+		f.Seats = append(f.Seats, Option{Value: sp.ID, Words: "Only from my seat at: " + sp.Name})
 	}
-	return s
+	f.Seats = choose(f.Seats, ask.Seat)
+	for _, m := range walkMinutes {
+		m.Chosen = minutesOf[m.Value] == ask.Minutes
+		f.Minutes = append(f.Minutes, m)
+	}
+	return f
 }
 
 // didIt is the word on the first button.
@@ -105,9 +126,9 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 	if err := readForm(r); err != nil {
 		return err
 	}
-	id, answer := r.PostForm.Get("task"), r.PostForm.Get("answer")
-	if answer == "different" {
-		http.Redirect(w, r, "/look?task="+queryEscape(id), http.StatusSeeOther)
+	v := r.PostForm
+	if v.Get("answer") == "different" {
+		http.Redirect(w, r, "/look?task="+queryEscape(v.Get("task")), http.StatusSeeOther)
 		return nil
 	}
 	return s.once(w, r, func() (done, error) {
@@ -118,22 +139,33 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			return done{}, err
 		}
-		t, ok := taskOf(day, id)
+		t, ok := taskOf(day, v.Get("task"))
 		if !ok {
 			return done{}, errGone
 		}
-		switch answer {
-		case "did":
-			f := faults{}
-			m := f.oneOf(r.PostForm, "measure", measures, "Choose one.")
-			return s.recordDone(r, day, t, t.Count, m, "", day.Date)
-		case "not yet":
-			b := ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: "not yet", Note: clip(t.Verb+" "+t.Object, maxNote)}
-			e, err := s.o.Record(withForm(r, r.PostForm.Get("form")), ledger.Looked, day.Date, "", b)
-			return done{event: e, words: "Noted: not yet. " + name(t.Verb) + " " + t.Object + " stays on the list.", back: "/", undo: true}, err
-		}
-		return done{}, errBroken
+		return s.recordAnswer(r, day, t, v, day.Date)
 	})
+}
+
+// recordAnswer writes "did", "did bowl" (done, and how much) or "not yet".
+func (s *site) recordAnswer(r *http.Request, day *reckon.Day, t reckon.Task, v url.Values, on cal.Day) (done, error) {
+	answer, amount, _ := strings.Cut(v.Get("answer"), " ")
+	switch {
+	case answer == "did":
+		if amount == "" {
+			amount = v.Get("measure")
+		}
+		f := faults{}
+		m := f.oneOf(url.Values{"measure": {amount}}, "measure", measures, "Choose one.")
+		d, err := s.recordDone(r, day, t, t.Count, m, "", on)
+		d.back = nextStop(v, 0)
+		return d, err
+	case v.Get("answer") == "not yet":
+		b := ledger.Look{Planting: t.Planting, Space: spaceFor(day, t), Looks: "not yet", Note: clip(t.Verb+" "+t.Object, maxNote)}
+		e, err := s.o.Record(withForm(r, v.Get("form")), ledger.Looked, on, "", b)
+		return done{event: e, words: "Noted: not yet. " + name(t.Verb) + " " + t.Object + " stays on the list.", back: nextStop(v, 1), undo: true}, err
+	}
+	return done{}, errBroken
 }
 
 // taskOf finds a task by its id.

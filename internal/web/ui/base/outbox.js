@@ -75,7 +75,7 @@ async function tell() {
 function line(n) {
   const li = document.createElement('li');
   const what = Object.entries(n.fields).filter(([k, v]) => v && k !== 'form').map(([k, v]) => `${k}: ${v}`).join(', ');
-  li.textContent = `${n.path.split('/').slice(2).join(' ')} – ${what}${n.words ? `. ${n.words}` : ''}`;
+  li.textContent = `${n.path === '/task' ? 'list' : n.path.split('/').slice(2).join(' ')} – ${what}${n.words ? `. ${n.words}` : ''}`;
   if (n.refused) {
     const b = document.createElement('button');
     b.type = 'button';
@@ -146,11 +146,24 @@ function send() {
   return sending;
 }
 
-const isNote = form => /^\/space\/[^/]+\/note\/[^/]+$/.test(new URL(form.action).pathname);
+const isNote = form => /^\/space\/[^/]+\/note\/[^/]+$|^\/task$/.test(new URL(form.action).pathname);
+
+// filled is a form with the button that was pressed, which FormData alone leaves out.
+function filled(form, button) {
+  const data = new FormData(form);
+  if (button?.name) data.set(button.name, button.value);
+  return data;
+}
+
+// after is the page a note leads to: the next stop, or where it began.
+function after(form, note) {
+  if (form.dataset.next) return note.fields.answer?.startsWith('did') && note.sent ? form.dataset.here : form.dataset.next;
+  return note.fields.back || note.path.replace(/\/note\/.*$/, '');
+}
 
 // hold keeps a note here first, then tries to send it.
-async function hold(form) {
-  const fields = Object.fromEntries(new FormData(form));
+async function hold(form, button) {
+  const fields = Object.fromEntries(filled(form, button));
   const id = fields.form;
   delete fields.form;
   const stamped = form.dataset.stamped === 'yes' && fields.day === form.dataset.day;
@@ -159,31 +172,53 @@ async function hold(form) {
   const note = (await notes()).find(n => n.form === id);
   if (home && note?.refused) { // the program shows the form again with words at the field
     await drop(id);
-    HTMLFormElement.prototype.submit.call(form);
+    plainly(form, button);
     return;
   }
   form.elements.form.value = newID();
   if (home && note?.sent) {
-    location.assign(note.path.replace(/\/note\/.*$/, ''));
+    location.assign(after(form, note));
     return;
   }
   form.reset();
   form.elements.form.value = newID();
+  if (form.dataset.next?.startsWith('/walk')) { // the walk goes on without a signal
+    location.assign(form.dataset.next);
+    return;
+  }
   say('Kept on this device. It goes home by itself when there is a signal.', 'kept');
   document.getElementById('kept').scrollIntoView();
 }
 
+// plainly sends a form past this script, with the button that was pressed.
+function plainly(form, button) {
+  if (button?.name) {
+    const field = document.createElement('input');
+    field.type = 'hidden';
+    field.name = button.name;
+    field.value = button.value;
+    form.append(field);
+  }
+  HTMLFormElement.prototype.submit.call(form);
+}
+
 document.addEventListener('submit', event => {
   const form = event.target;
+  const button = event.submitter ?? form.querySelector('button[type=submit]');
   if (!isNote(form)) return;
+  if (button.value === 'different') { // a question, not a note: without a signal the form for looks is at hand
+    if (navigator.onLine) return;
+    event.preventDefault();
+    location.assign(`/space/${encodeURIComponent(form.elements.space.value)}/note/looked`);
+    return;
+  }
   event.preventDefault();
-  const button = form.querySelector('button[type=submit]');
-  if (button.disabled) return;
-  button.disabled = true;
-  hold(form).catch(() => {
+  if (form.dataset.busy) return; // a second touch while the first is kept
+  form.dataset.busy = 'yes';
+  hold(form, button).catch(() => {
     // This browser keeps nothing (private window, full disk): send it plainly.
-    HTMLFormElement.prototype.submit.call(form);
-  }).finally(() => { button.disabled = false; });
+    plainly(form, button);
+  }).finally(() => { setTimeout(() => { delete form.dataset.busy; }, 400); });
 });
 
 // A kept page carries the mark and the day it was drawn with. Each opening is
@@ -227,4 +262,9 @@ if ('serviceWorker' in navigator) {
   }).catch(() => {});
   navigator.serviceWorker.addEventListener('message', e => { if (e.data === 'gathered') document.documentElement.dataset.gathered = 'yes'; });
 }
+// A page kept for use without a signal is drawn as this device wants it now.
+const mode = document.cookie.match(/(?:^|; )bedweek-mode=(bed|big|dark|plain)/)?.[1];
+if (mode === 'plain') delete document.documentElement.dataset.mode;
+else if (mode) document.documentElement.dataset.mode = mode;
+
 tell().then(storage).then(send);

@@ -26,7 +26,7 @@ async function gather() {
   for (const path of await list.json()) {
     try {
       const page = await fetch(path);
-      if (page.ok && !page.redirected) await cache.put(path, page);
+      if (page.ok && !page.redirected) await cache.put(keyOf(new URL(path, location)), page);
     } catch { return; }
   }
   for (const client of await self.clients.matchAll()) client.postMessage('gathered');
@@ -36,18 +36,24 @@ self.addEventListener('message', event => {
   if (event.data === 'gather') event.waitUntil(gather());
 });
 
+// keyOf is under which name a page is kept: its path; for the pages that are
+// many under one path, the question too.
+const keyOf = url => url.pathname + (/^\/(walk|quick)$/.test(url.pathname) ? url.search : '');
+
 const later = ms => new Promise((_, no) => setTimeout(() => no(new Error('slow')), ms));
 
 // page asks the program first, and shows the kept copy when it does not answer.
 async function page(request) {
-  const path = new URL(request.url).pathname;
+  const url = new URL(request.url);
+  url.searchParams.delete('saved');
+  const path = keyOf(url);
   const cache = await caches.open(PAGES);
   try {
     const fresh = await Promise.race([fetch(request), later(4000)]);
     if (fresh.ok && !fresh.redirected) await cache.put(path, fresh.clone());
     return fresh;
   } catch (cause) {
-    const kept = await cache.match(path, { ignoreSearch: true });
+    const kept = await cache.match(path) || await cache.match(url.pathname, { ignoreSearch: true });
     if (kept) return kept;
     return (await cache.match('/unsent')) || Response.error();
   }
