@@ -154,3 +154,68 @@ func TestDemoStoryFitsTheLedger(t *testing.T) {
 		t.Error("the southern demo does not plan")
 	}
 }
+
+// TestOwnFigureTurnsThePlan: a figure is kept, the plan is made anew with it,
+// what it changed is told, and taken back all is as before.
+func TestOwnFigureTurnsThePlan(t *testing.T) {
+	d, _ := testDesk(t)
+	ctx := context.Background()
+	settle := func(what string, done func(c *reckon.CropDesk) bool) *reckon.CropDesk {
+		deadline := time.Now().Add(3 * time.Minute)
+		for {
+			c, err := d.cropDesk(ctx)
+			if err != nil {
+				t.Fatal(err)
+			}
+			d.mu.Lock()
+			busy := d.busy
+			d.mu.Unlock()
+			if busy == 0 && done(c) {
+				return c
+			}
+			if time.Now().After(deadline) {
+				t.Fatalf("never came: %s", what)
+			}
+			time.Sleep(20 * time.Millisecond)
+		}
+	}
+	says := func(c *reckon.CropDesk) string {
+		v, ok, err := c.View("carrot", reckon.CropAsk{Space: reckon.OpenBedID})
+		if !ok || err != nil {
+			t.Fatal(ok, err)
+		}
+		return v.Ways[0].Says
+	}
+	first := settle("the first plan", func(*reckon.CropDesk) bool { return true })
+	plan := d.out.last.Plan.Value
+	f := ledger.OwnFigure{Crop: "carrot", Figure: "yield-kg", Value: 0.9, Unit: "kg", Why: "giants"}
+	g := ledger.OwnFigure{Crop: "carrot", Figure: "days-from-sow", Value: 130, Unit: "days", Why: "slow giants"}
+	var ids []string
+	for _, x := range []ledger.OwnFigure{f, g} {
+		id, err := d.record(ctx, ledger.Figured, d.in.Date, "", x)
+		if err != nil {
+			t.Fatal(err)
+		}
+		ids = append(ids, id)
+	}
+	second := settle("the plan with it", func(c *reckon.CropDesk) bool {
+		v, _, _ := c.View("carrot", reckon.CropAsk{})
+		return len(v.Own) == 2 && v.Own[0].HasPlan && v.Own[1].HasPlan
+	})
+	if says(second) == says(first) {
+		t.Error("the window did not move")
+	}
+	v, _, _ := second.View("carrot", reckon.CropAsk{})
+	if v.Own[0].Plan.WorthBefore != plan || v.Own[0].Plan.WorthAfter == plan {
+		t.Errorf("the plan was worth %.1f and is told as %.1f, now %.1f", plan, v.Own[0].Plan.WorthBefore, v.Own[0].Plan.WorthAfter)
+	}
+	for _, id := range ids {
+		if err := d.void(ctx, id); err != nil {
+			t.Fatal(err)
+		}
+	}
+	third := settle("the plan without it", func(c *reckon.CropDesk) bool { return len(c.Notes()) == 0 && d.out.last.Plan.Value == plan })
+	if says(third) != says(first) {
+		t.Error("taken back, the window is not the book's")
+	}
+}
