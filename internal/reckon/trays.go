@@ -6,6 +6,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
+	"bedweek/internal/ledger"
 )
 
 // potDust is the caution for every handling of mix: jobs of the bench.
@@ -70,7 +71,7 @@ func oneToPot(c *crop.Crop) bool {
 // prickOut asks from a week after emergence for two weeks.
 func (r *Result) prickOut(s standing) (Task, bool) {
 	age, up := int(r.in.Date-s.since.Likely), r.upAfter(s.crop)
-	if oneToPot(s.crop) || r.lastDone(s.id, "prick out") != 0 || age < up+7 || age > up+21 {
+	if oneToPot(s.crop) || r.handed(s.id, ledger.PrickedOut) != 0 || age < up+7 || age > up+21 {
 		return Task{}, false
 	}
 	t := r.trayTask("prick out", s)
@@ -87,7 +88,7 @@ func (r *Result) prickOut(s standing) (Task, bool) {
 func (r *Result) potOn(s standing, to cal.Day, placed bool) (Task, bool) {
 	weeks := s.crop.NurseryWeeks
 	fit, bound := s.since.Likely+cal.Day(7*weeks.Value), s.since.Likely+cal.Day(7*weeks.High)
-	if last := r.lastDone(s.id, "pot on"); last != 0 {
+	if last := r.handed(s.id, ledger.PottedOn); last != 0 {
 		fit, bound = last+21, last+28
 	}
 	if !weeks.Known() || r.in.Date < fit || placed && to <= r.in.Date+hardenDays {
@@ -111,7 +112,7 @@ func (r *Result) potOn(s standing, to cal.Day, placed bool) (Task, bool) {
 // hardenOff asks every day from ten days before setting out.
 func (r *Result) hardenOff(s standing, to cal.Day, placed bool) (Task, bool) {
 	left := int(to - r.in.Date)
-	if !placed || left < 1 || left > hardenDays || r.lastDone(s.id, "harden") == r.in.Date {
+	if !placed || left < 1 || left > hardenDays || r.handed(s.id, ledger.Hardening) == r.in.Date {
 		return Task{}, false
 	}
 	day := hardenDays - left + 1
@@ -163,8 +164,27 @@ func (r *Result) harsh(s standing) (string, bool) {
 
 func (r *Result) trayTask(verb string, s standing) Task {
 	t := r.task(s.space, verb, named(s.crop, s.variety, s.oneOf), s.id)
-	t.Crop, t.Count, t.Event = string(s.crop.ID), s.count, EventDone
+	t.Crop, t.Count, t.Event = string(s.crop.ID), s.count, string(handKind[verb])
 	t.Answer = Answer{Verdict: sentence(fmt.Sprintf("%s %s: %s", verb, t.Object, plants(s.count))), Sure: "a rule of the trade, not a count", OfTwenty: -1,
 		Change: "What the plants look like goes before the calendar."}
 	return t
+}
+
+// handKind is the hand-over that a verb of the bench is kept as.
+var handKind = map[string]ledger.Kind{"prick out": ledger.PrickedOut, "pot on": ledger.PottedOn, "harden": ledger.Hardening}
+
+// handed is the last day a planting was handed on so; 0 = never noted.
+func (r *Result) handed(id string, k ledger.Kind) cal.Day {
+	if r.in.State == nil {
+		return 0
+	}
+	on := cal.Day(0)
+	for _, t := range r.in.State.Threads {
+		for _, h := range t.Steps {
+			if t.ID == id && h.Kind == k && h.On > on {
+				on = h.On
+			}
+		}
+	}
+	return on
 }

@@ -134,7 +134,11 @@ func open(t *testing.T, h http.Handler, path string) *node {
 func pagesOf(d *reckon.Day) []string {
 	paths := []string{"/", "/lines", "/lines?weeks=13", "/lines?from=2015-12-07&weeks=26", "/keep", "/table", "/plan", "/safe",
 		"/dry", "/dry?next=72&litres=20", "/dry?litres=lots", "/away", "/away?days=21", "/away?days=x", "/weather",
-		"/walk", "/walk?stop=2", "/walk?stop=99", "/walk?stop=x", "/walk/strip", "/modes", "/quick", "/quick?what=picked", "/quick?what=wet", "/quick?what=looks", "/quick?what=lost", "/quick?what=photo"}
+		"/walk", "/walk?stop=2", "/walk?stop=99", "/walk?stop=x", "/walk/strip", "/modes", "/quick", "/quick?what=picked", "/quick?what=wet", "/quick?what=looks", "/quick?what=lost", "/quick?what=photo",
+		"/trouble-key", "/trouble-key?who=yes&hour=night", "/trouble-key?sign=x&space=gate-bed"}
+	for _, sign := range []string{"not-up", "gone", "fruit-end"} {
+		paths = append(paths, "/trouble-key?sign="+sign, "/trouble-key?sign="+sign+"&space=gate-bed&planting=gate-bed-now")
+	}
 	for i, sp := range d.Spaces {
 		paths = append(paths, "/space/"+sp.ID)
 		if i < 2 || len(sp.Lines) == 0 {

@@ -23,6 +23,7 @@ func doors() []door {
 		{"/crops", "Crops", "When may it be sown, what will it give, and which figures stand behind it.", []string{"crops", "crop"}, crops},
 		{"/weather", "Weather", "Who freezes tonight, who cooks this week, and what twenty years were like.", []string{"weather"}, always},
 		{"/light", "Sun and shade", "Where the sun falls at any hour and week, and what would change it.", []string{"light", "sky"}, lit},
+		{"/trouble-key", "Trouble", "From the look of a trouble to its causes, and who did it by sign and hour.", []string{"troublekey"}, always},
 		{"/modes", "Sizes and dark", "Larger and heavier at the bed, the largest buttons, or dark for the shed.", []string{"modes"}, always},
 		{"/plan", "Plan", "How the plan was worked out, how sure it is, every planting with its reasons.", []string{"plan"}, always},
 		{"/safe", "Backup", "Is what I wrote kept, and can it come back?", []string{"safe", "recovery", "restore", "unsent"}, always},

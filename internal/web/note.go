@@ -64,7 +64,7 @@ func noteVerb(kind string) (string, bool) {
 // note draws an empty form.
 func (s *site) note(r *http.Request, day *reckon.Day) (page, error) {
 	return s.notePage(r, day, url.Values{
-		"day": {day.Date.String()}, "planting": {r.URL.Query().Get("planting")}, "form": {ledger.NewID()},
+		"day": {day.Date.String()}, "planting": {r.URL.Query().Get("planting")}, "cause": {r.URL.Query().Get("cause")}, "form": {ledger.NewID()},
 	})
 }
 

@@ -76,6 +76,7 @@ func (s *site) routes() []route {
 		{"/walk/who", nil, s.saveWalkAsk},
 		{"/modes", s.view(s.modes), s.saveModes},
 		{"/quick", s.view(s.quick), nil},
+		{"/trouble-key", s.view(s.troubleKey), nil},
 		{"/undo", nil, s.undo},
 		{"/table", s.view(s.table), nil},
 		{"/plan", s.view(s.plan), nil},
