@@ -200,13 +200,33 @@ func (d *desk) keepWeather(ctx context.Context, name string, data []byte) (strin
 	if _, err := os.Stat(path); err == nil {
 		return file, nil, nil
 	}
-	if err := os.WriteFile(path+".part", data, 0o600); err != nil {
+	if err := writeThrough(path+".part", data); err != nil {
 		return "", nil, fmt.Errorf("keeping %s: %w", file, err)
 	}
 	if err := os.Rename(path+".part", path); err != nil {
 		return "", nil, fmt.Errorf("keeping %s: %w", file, err)
 	}
 	return file, nil, nil
+}
+
+// writeThrough writes a file and has the disk keep it. What cannot be written
+// whole is taken away again.
+func writeThrough(path string, data []byte) error {
+	f, err := os.OpenFile(path, os.O_CREATE|os.O_TRUNC|os.O_WRONLY, 0o600)
+	if err != nil {
+		return err
+	}
+	_, err = f.Write(data)
+	if err == nil {
+		err = f.Sync()
+	}
+	if e := f.Close(); err == nil {
+		err = e
+	}
+	if err != nil {
+		os.Remove(path)
+	}
+	return err
 }
 
 // letters of an entry's id.
@@ -218,7 +238,7 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 	var events []ledger.Event
 	form := web.FormID(ctx)
 	for i, h := range all {
-		e, err := ledger.NewEvent(d.device, h.On, h.Kind, h.Body)
+		e, err := ledger.NewEvent(web.DeviceOf(ctx, d.device), h.On, h.Kind, h.Body)
 		if err != nil {
 			return err
 		}

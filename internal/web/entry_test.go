@@ -257,6 +257,17 @@ func TestListIsWrittenWholeOrNotAtAll(t *testing.T) {
 	if code, body := post(t, h, "/entry/list", map[string]string{"paste": many}); code != http.StatusUnprocessableEntity || !strings.Contains(body, "10000 rows are more") {
 		t.Errorf("ten thousand rows: status %d", code)
 	}
+	mapped["text"] = list
+	for _, column := range []string{"0", "-1", "99", "9999999999999999999999", "x"} {
+		mapped["c-date"] = column
+		if code, _ := post(t, h, "/entry/list/save", mapped); code != http.StatusUnprocessableEntity || len(f.wrote) != 2 {
+			t.Errorf("column %s: status %d, %d written", column, code, len(f.wrote))
+		}
+	}
+	wide := strings.Repeat("a,", 20_000) + "a\n" + strings.Repeat("b,", 20_000) + "b\n"
+	if code, body := post(t, h, "/entry/list", map[string]string{"paste": wide}); code != http.StatusUnprocessableEntity || !strings.Contains(body, "20001 columns are more") {
+		t.Errorf("twenty thousand columns: status %d", code)
+	}
 }
 
 // TestRound answers each space of a round and looks at what is written.

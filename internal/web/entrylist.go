@@ -13,8 +13,11 @@ import (
 	"bedweek/internal/ledger"
 )
 
-// maxRows bounds a list of plantings brought in.
-const maxRows = 5000
+// maxRows and maxColumns bound a list of plantings brought in.
+const (
+	maxRows    = 5000
+	maxColumns = 100
+)
 
 // listParts are what a list of plantings can say, by column.
 var listParts = []struct {
@@ -151,6 +154,9 @@ func (s *site) readList(r *http.Request, d *described, text string, v url.Values
 	if len(rows)-1 > maxRows {
 		return nil, nil, fmt.Sprintf("%d rows are more than the %d we take at once. Split the list by year.", len(rows)-1, maxRows)
 	}
+	if len(rows[0]) > maxColumns {
+		return nil, nil, fmt.Sprintf("%d columns are more than the %d we take. Keep those that are needed.", len(rows[0]), maxColumns)
+	}
 	p := &ListPage{Frame: s.entryFrame(r, d, "Which column is which?", "entrylist"), Form: ledger.NewID(), Text: text, Heads: rows[0], Rows: rows[1:min(len(rows), 6)], Count: len(rows) - 1, Faults: faults{}}
 	columns := map[string]int{}
 	for _, part := range listParts {
@@ -165,7 +171,7 @@ func (s *site) readList(r *http.Request, d *described, text string, v url.Values
 			}
 		}
 		chosen = typedIn(v, "c-"+part.name, chosen)
-		if n, err := strconv.Atoi(chosen); err == nil && n <= len(rows[0]) {
+		if n, err := strconv.Atoi(chosen); err == nil && n >= 1 && n <= len(rows[0]) {
 			columns[part.name] = n - 1
 		} else if part.needed && v != nil {
 			p.Faults["c-"+part.name] = "Choose the column."
