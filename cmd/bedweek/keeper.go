@@ -111,6 +111,9 @@ func (k *keeper) keeping() *web.Keeping {
 		KeepPhoto:   k.d.led.KeepPhoto,
 		Photo:       func(digest string, small bool) ([]byte, error) { return ledger.OpenPhoto(k.d.led.Dir(), digest, small) },
 		Pictures:    k.pictures,
+		KeepSound:   k.d.led.KeepSound,
+		Sound:       func(digest, format string) ([]byte, error) { return ledger.OpenSound(k.d.led.Dir(), digest, format) },
+		Sounds:      k.sounds,
 		Calendar:    func(ctx context.Context) ([]byte, error) { return k.calendar(ctx) },
 		Import:      k.bringIn,
 		Epoch:       k.epoch,
@@ -149,6 +152,21 @@ func (k *keeper) pictures(ctx context.Context, space string) ([]ledger.PictureNo
 	for i := len(s.Pictures) - 1; i >= 0; i-- {
 		if p := s.Pictures[i]; p.Space == space || p.Space == "" && where[p.Planting] == space {
 			out = append(out, p)
+		}
+	}
+	return out, nil
+}
+
+// sounds lists the voice notes of a space, newest first.
+func (k *keeper) sounds(ctx context.Context, space string) ([]ledger.SoundNote, error) {
+	s, err := k.d.led.State(ctx)
+	if err != nil {
+		return nil, err
+	}
+	var out []ledger.SoundNote
+	for i := len(s.Sounds) - 1; i >= 0; i-- {
+		if s.Sounds[i].Space == space {
+			out = append(out, s.Sounds[i])
 		}
 	}
 	return out, nil

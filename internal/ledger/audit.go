@@ -98,7 +98,7 @@ func auditRecord(ctx context.Context, r *Report, dir string, steps []migration) 
 	}
 	if named := photosNamed(x.events); len(named) > 0 {
 		_, err := provePhotos(PhotoFolder(dir), named)
-		r.add("pictures", fmt.Sprintf("%d pictures are as they were kept.", len(named)), err)
+		r.add("pictures", fmt.Sprintf("%d pictures and sounds are as they were kept.", len(named)), err)
 	}
 }
 

@@ -54,6 +54,10 @@ func newBody(k Kind, version int) any {
 		return &Reading{}
 	case Pictured:
 		return &Photo{}
+	case Voiced:
+		return &Sound{}
+	case Captioned:
+		return &Caption{}
 	case Skyline:
 		return &Edge{}
 	case Figured:
@@ -90,7 +94,7 @@ func layoutOf(body any) int {
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering, Reading, Photo, Restoration, Assumption, Edge,
+// Void, Dismissal, Watering, Reading, Photo, Sound, Caption, Restoration, Assumption, Edge,
 // OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming or
 // Trait. It reads every layout ever written.
 func Decode(e Event) (any, error) {

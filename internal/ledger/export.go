@@ -139,7 +139,12 @@ func (l *Ledger) export(ctx context.Context, more []Extra) ([]sheetFile, time.Ti
 		files = append(files, sheetFile{name: x.Name, data: x.Data})
 	}
 	for _, d := range photosNamed(events) {
-		files = append(files, sheetFile{name: "photos/" + d + ".jpg", read: func() ([]byte, error) { return OpenPhoto(l.dir, d, false) }})
+		files = append(files, sheetFile{name: "photos/" + fileOf(d), read: func() ([]byte, error) {
+			if len(d) > 64 {
+				return OpenSound(l.dir, d[:64], d[65:])
+			}
+			return OpenPhoto(l.dir, d, false)
+		}})
 	}
 	return files, at, nil
 }

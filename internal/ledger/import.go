@@ -49,12 +49,18 @@ func (l *Ledger) ImportFolder(ctx context.Context, folder string) (int, error) {
 		return 0, fmt.Errorf("%w: %w", ErrNotLedger, err)
 	}
 	for _, d := range photosNamed(events) {
-		b, err := os.ReadFile(filepath.Join(folder, "photos", d+".jpg"))
+		b, err := os.ReadFile(filepath.Join(folder, "photos", fileOf(d)))
 		if errors.Is(err, os.ErrNotExist) {
-			return 0, fmt.Errorf("bringing in pictures: %s.jpg is not in the export", d[:12])
+			return 0, fmt.Errorf("bringing in pictures: %s is not in the export", fileOf(d))
 		}
 		if err != nil {
 			return 0, fmt.Errorf("bringing in pictures: %w", err)
+		}
+		if len(d) > 64 {
+			if got, format, err := l.KeepSound(b); err != nil || got+"."+format != d {
+				return 0, fmt.Errorf("bringing in sounds: %s is not as it was kept (%v)", d[:12], err)
+			}
+			continue
 		}
 		small := b // an export has no thumbnails: the picture stands in for its own
 		if t, err := os.ReadFile(filepath.Join(folder, "photos", d+".small.jpg")); err == nil {

@@ -60,6 +60,10 @@ func (s step) causes() []string {
 		add(b.Planting)
 	case Photo:
 		add(b.Planting)
+	case Sound:
+		add(b.Planting)
+	case Caption:
+		add(b.Picture)
 	}
 	return ids
 }

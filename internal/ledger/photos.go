@@ -19,9 +19,18 @@ import (
 // digest: photos/ab/abcd….jpg, its thumbnail beside it with ".small.jpg".
 func PhotoFolder(dir string) string { return filepath.Join(dir, "photos") }
 
-// photoPath is a picture's place below a photo folder. digest is 64 digits.
+// photoPath is a picture's place below a photo folder. digest is 64 digits; a
+// sound's has its format behind a dot.
 func photoPath(folder, digest string) string {
-	return filepath.Join(folder, digest[:2], digest+".jpg")
+	return filepath.Join(folder, digest[:2], fileOf(digest))
+}
+
+// fileOf is the name of a kept file.
+func fileOf(digest string) string {
+	if len(digest) > 64 {
+		return digest
+	}
+	return digest + ".jpg"
 }
 
 // KeepPhoto puts a picture and its thumbnail into the store and returns its
@@ -116,15 +125,19 @@ func OpenPhoto(dir, digest string, small bool) ([]byte, error) {
 	return b, nil
 }
 
-// photosNamed lists the digests that entries name, each once, in order.
+// photosNamed lists the pictures and sounds that entries name, each once, in
+// order: a digest, with a dot and its format when it is a sound.
 func photosNamed(events []Event) []string {
 	seen := map[string]bool{}
 	for _, e := range events {
-		if e.Kind != Pictured {
+		if e.Kind != Pictured && e.Kind != Voiced {
 			continue
 		}
-		if b, err := Decode(e); err == nil {
-			seen[b.(Photo).SHA256] = true
+		switch b, _ := Decode(e); b := b.(type) {
+		case Photo:
+			seen[b.SHA256] = true
+		case Sound:
+			seen[b.SHA256+"."+b.Format] = true
 		}
 	}
 	out := make([]string, 0, len(seen))
@@ -143,12 +156,12 @@ func copyPhotos(ctx context.Context, from, to string, digests []string) (bytesIn
 			return 0, err
 		}
 		src, dst := photoPath(from, d), photoPath(to, d)
-		if sum, _, err := fileDigest(dst); err != nil || sum != d {
+		if sum, _, err := fileDigest(dst); err != nil || sum != d[:64] {
 			b, err := os.ReadFile(src)
 			if err != nil {
 				return 0, fmt.Errorf("picture %s: %w", d[:12], err)
 			}
-			if sum := sha256.Sum256(b); hex.EncodeToString(sum[:]) != d {
+			if sum := sha256.Sum256(b); hex.EncodeToString(sum[:]) != d[:64] {
 				return 0, fmt.Errorf("picture %s: %w: it is not as it was kept", d[:12], ErrDamaged)
 			}
 			if err := keepFile(to, dst, b); err != nil {
@@ -174,7 +187,7 @@ func provePhotos(folder string, digests []string) (total int64, err error) {
 		if err != nil {
 			return 0, err
 		}
-		if sum != d {
+		if sum != d[:64] {
 			return 0, fmt.Errorf("%w: picture %s is not as it was kept", ErrDamaged, d[:12])
 		}
 		total += n

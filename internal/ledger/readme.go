@@ -100,7 +100,7 @@ events.csv     every entry, one a line, in the order of writing
 plantings.csv  what the entries amount to: one planting a line
 events.json    every entry again, with all its words and nothing left out
 garden.yaml    the garden file as last accepted (only if there is one)
-photos/        the pictures, each named by the SHA-256 of its bytes (only if
+photos/        the pictures and voice notes, each named by the SHA-256 of its bytes (only if
                there are any); a photo entry says what is in it
 %s
 A cell that begins with = + - @ or a tab has an apostrophe in front, so that a

@@ -63,6 +63,7 @@ type replayer struct {
 	threads     map[string]*Thread
 	traits      []TraitNote
 	works       []DoneNote
+	sounds      []SoundNote
 	epoch       int    // highest told of; taking the entry back changes nothing
 	epochBy     string // the entry that told it
 
@@ -155,6 +156,10 @@ func (r *replayer) apply(s step) {
 		r.figures = append(r.figures, FigureNote{Event: s.ID, On: s.Happened, OwnFigure: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
+	case Sound:
+		r.sounds = append(r.sounds, SoundNote{Event: s.ID, On: s.Happened, Sound: b})
+	case Caption:
+		r.caption(b)
 	case Photo:
 		r.pictures = append(r.pictures, PictureNote{Event: s.ID, On: s.Happened, Photo: b})
 	case Lot:
@@ -358,6 +363,7 @@ func (r *replayer) state() State {
 	s.Lots, s.Threads = r.lotStates(), r.threadStates()
 	s.Traits = append(s.Traits, r.traits...)
 	s.Done = append(s.Done, r.works...)
+	s.Sounds = append(s.Sounds, r.sounds...)
 	if r.epoch > 0 {
 		s.Epoch = epochMark(r.epoch, r.epochBy)
 	}

@@ -79,6 +79,10 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		f.reading(b, fields)
 	case Photo:
 		f.photo(b)
+	case Sound:
+		f.sound(b)
+	case Caption:
+		f.caption(b)
 	case Restoration:
 		f.restoration(b)
 	case Void:

@@ -123,6 +123,7 @@ type State struct {
 	Traits   []TraitNote   `json:"-"`          // how varieties look, in replay order
 	Threads  []Thread      `json:"-"`          // where plantings came from and what they are called, by id
 	Done     []DoneNote    `json:",omitempty"` // work noted as done, in replay order
+	Sounds   []SoundNote   `json:",omitempty"` // voice notes, in replay order
 	Epoch    string        `json:",omitempty"` // of the record: "" = never restored, else a number and the entry that began it
 }
 

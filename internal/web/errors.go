@@ -49,6 +49,7 @@ var troubles = []trouble{
 	{errNoFile, http.StatusUnprocessableEntity, "No file was chosen", "No file was chosen. Nothing was changed.", "Go back and choose one."},
 	{errNotNotes, http.StatusUnprocessableEntity, "Not a file of notes", "This is not a file of notes from a device. Nothing was changed.", "Choose the file that the device saved."},
 	{errPhotoKind, http.StatusUnprocessableEntity, "Not a picture we take", "This is not a whole JPEG or PNG picture. Nothing was saved.", "Save it on the phone as JPEG and send it again."},
+	{errSoundKind, http.StatusUnprocessableEntity, "Not a sound we take", "This is not a sound in a format we keep. Nothing was saved.", "Record it with the phone's own recorder and send it again."},
 	{errPhotoLarge, http.StatusRequestEntityTooLarge, "The picture is too large", "The picture has more points than we take. Nothing was saved.", "Send it from the phone in a smaller size."},
 	{ErrBusy, http.StatusServiceUnavailable, "Already at it", "A restore is under way. Nothing was changed.", "Wait a minute, then look again."},
 	{ledger.ErrNotLedger, http.StatusUnprocessableEntity, "Not an exported record", "This file is not an exported record, or it was changed. Nothing was taken over.", "Choose the events.json of an export."},

@@ -29,7 +29,11 @@ type Keeping struct {
 	// Pictures lists the kept photos of a space, newest first.
 	Pictures func(ctx context.Context, space string) ([]ledger.PictureNote, error)
 	// KeepSound puts a voice note into the store; nil = there is none.
-	KeepSound func(sound []byte, kind string) (digest string, err error)
+	KeepSound func(sound []byte) (digest, format string, err error)
+	// Sound reads one back.
+	Sound func(digest, format string) ([]byte, error)
+	// Sounds lists the voice notes of a space, newest first.
+	Sounds func(ctx context.Context, space string) ([]ledger.SoundNote, error)
 	// Calendar is the plan as iCalendar text.
 	Calendar func(ctx context.Context) ([]byte, error)
 	// Import takes over the entries of an export that are not here yet.
@@ -100,6 +104,9 @@ func (s *site) keepingRoutes() []route {
 		{"/check", nil, s.checkNow},
 		{"/recovery", s.view(s.recoverySheet), nil},
 		{"/photo", nil, s.savePhoto},
+		{"/voice", nil, s.saveVoice},
+		{"/caption", nil, s.saveCaption},
+		{"/sound/{name}", s.sendSound, nil},
 		{"/space/{id}/photos", s.view(s.photos), nil},
 		{"/photo/{name}", s.sendPhoto, nil},
 		{"/plan.ics", s.calendar, nil},
@@ -117,6 +124,8 @@ func keepingLimit(path string) int64 {
 	switch path {
 	case "/photo":
 		return photoMost + maxBody
+	case "/voice":
+		return voiceMost + maxBody
 	case "/import", "/bring":
 		return importMost
 	case "/sync":
@@ -127,6 +136,7 @@ func keepingLimit(path string) int64 {
 
 const (
 	photoMost  = 16 << 20
+	voiceMost  = 10 << 20
 	importMost = 64 << 20
 )
 

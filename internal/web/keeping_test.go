@@ -73,7 +73,25 @@ func (k *keptGarden) options(day *reckon.Day) Options {
 		Photo:     func(d string, small bool) ([]byte, error) { return ledger.OpenPhoto(k.led.Dir(), d, small) },
 		Pictures: func(ctx context.Context, space string) ([]ledger.PictureNote, error) {
 			s, err := k.led.State(ctx)
-			return s.Pictures, err
+			var out []ledger.PictureNote
+			for _, p := range s.Pictures {
+				if p.Space == space {
+					out = append(out, p)
+				}
+			}
+			return out, err
+		},
+		KeepSound: k.led.KeepSound,
+		Sound:     func(d, format string) ([]byte, error) { return ledger.OpenSound(k.led.Dir(), d, format) },
+		Sounds: func(ctx context.Context, space string) ([]ledger.SoundNote, error) {
+			s, err := k.led.State(ctx)
+			var out []ledger.SoundNote
+			for _, x := range s.Sounds {
+				if x.Space == space {
+					out = append(out, x)
+				}
+			}
+			return out, err
 		},
 		Calendar: func(context.Context) ([]byte, error) { return []byte("BEGIN:VCALENDAR\r\nEND:VCALENDAR\r\n"), nil },
 		Import:   func(ctx context.Context, r io.Reader) (int, error) { return k.led.Import(ctx, r) },

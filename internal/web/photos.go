@@ -18,6 +18,7 @@ type PhotosPage struct {
 	Space     reckon.SpaceDay
 	Plantings []Option
 	Pictures  []Picture
+	Voices    []Voice
 	Form      string
 	Happened  string
 }
@@ -45,7 +46,8 @@ func (s *site) photos(r *http.Request, day *reckon.Day) (page, error) {
 	for _, n := range all {
 		p.Pictures = append(p.Pictures, pictureOf(sp, n))
 	}
-	return p, nil
+	p.Voices, err = s.sounds(r, sp)
+	return p, err
 }
 
 // pictureOf is how a kept photo is shown.
