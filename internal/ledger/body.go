@@ -80,6 +80,10 @@ func newBody(k Kind, version int) any {
 		return &Naming{}
 	case Described:
 		return &Trait{}
+	case Wished:
+		return &Wish{}
+	case PlanKept:
+		return &KeptPlan{}
 	}
 	return nil
 }
@@ -95,8 +99,8 @@ func layoutOf(body any) int {
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
 // Void, Dismissal, Watering, Reading, Photo, Sound, Caption, Restoration, Assumption, Edge,
-// OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming or
-// Trait. It reads every layout ever written.
+// OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming,
+// Trait, Wish or KeptPlan. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {
@@ -134,8 +138,11 @@ func marshal(v any) ([]byte, error) {
 // any. canonical of its own output is the same text.
 func canonical(k Kind, version int, raw []byte) ([]byte, any, Faults) {
 	limit := bodyLimit
-	if k == GardenSet {
+	switch k {
+	case GardenSet:
 		limit = gardenLimit
+	case PlanKept:
+		limit = keptLimit
 	}
 	switch {
 	case newBody(k, version) == nil:

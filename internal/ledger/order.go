@@ -64,6 +64,8 @@ func (s step) causes() []string {
 		add(b.Planting)
 	case Caption:
 		add(b.Picture)
+	case Wish:
+		add(b.Plan)
 	}
 	return ids
 }
@@ -127,6 +129,9 @@ func light(s step) step {
 		b.Note = ""
 		s.body = b
 	case Assumption:
+		b.Note = ""
+		s.body = b
+	case KeptPlan:
 		b.Note = ""
 		s.body = b
 	case Reading:

@@ -58,6 +58,8 @@ type replayer struct {
 	assumed     []AssumedNote
 	edges       []EdgeNote
 	figures     []FigureNote
+	wishes      []WishNote
+	kept        []KeptNote
 	pictures    []PictureNote
 	lots        map[string]*LotState
 	threads     map[string]*Thread
@@ -154,6 +156,10 @@ func (r *replayer) apply(s step) {
 		r.edges = append(r.edges, EdgeNote{Event: s.ID, Edge: b})
 	case OwnFigure:
 		r.figures = append(r.figures, FigureNote{Event: s.ID, On: s.Happened, OwnFigure: b})
+	case Wish:
+		r.wishes = append(r.wishes, WishNote{Event: s.ID, On: s.Happened, Wish: b})
+	case KeptPlan:
+		r.kept = append(r.kept, KeptNote{Event: s.ID, KeptPlan: b})
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Sound:
@@ -359,6 +365,8 @@ func (r *replayer) state() State {
 	s.Assumed = append(s.Assumed, r.assumed...)
 	s.Edges = append(s.Edges, r.edges...)
 	s.Figures = append(s.Figures, r.figures...)
+	s.Wishes = append(s.Wishes, r.wishes...)
+	s.Kept = append(s.Kept, r.kept...)
 	s.Pictures = append(s.Pictures, r.pictures...)
 	s.Lots, s.Threads = r.lotStates(), r.threadStates()
 	s.Traits = append(s.Traits, r.traits...)

@@ -112,6 +112,10 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		f.naming(b)
 	case Trait:
 		f.trait(b)
+	case Wish:
+		f.wish(b)
+	case KeptPlan:
+		f.kept(b)
 	case Dismissal:
 		f.text("task", b.Task, wordsLimit)
 		f.text("why", b.Why, noteLimit)

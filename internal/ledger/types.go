@@ -118,6 +118,9 @@ type State struct {
 	Edges   []EdgeNote    `json:",omitempty"` // corrections of skylines, in replay order
 	Figures []FigureNote  `json:",omitempty"` // own figures of crops, in replay order
 
+	Wishes []WishNote `json:",omitempty"` // wishes about the plan, in replay order
+	Kept   []KeptNote `json:",omitempty"` // plans kept under a name, in replay order
+
 	Pictures []PictureNote `json:",omitempty"` // photos, in replay order
 	Lots     []LotState    `json:"-"`          // lots of seed the entries speak of, by id
 	Traits   []TraitNote   `json:"-"`          // how varieties look, in replay order
