@@ -15,7 +15,7 @@ import (
 )
 
 // quickWork is the first search after an event; the full one follows.
-const quickWork = 1_500_000
+const quickWork = 400_000
 
 // desk holds what the pages draw: the ledger and the day reckoned from it. A
 // note is kept and shown at once; the plan is worked out anew behind, first
@@ -39,19 +39,20 @@ type desk struct {
 	busy    int         // reckonings asked for and not yet done
 	trouble string      // why there is no plan, "" = none known
 	unknown unknowns
+	plans   *plans        // the last plan of each week; nil = none are remembered
 	kick    chan struct{} // holds one: there is something new to reckon with
 	idle    sync.WaitGroup
 }
 
 // newDesk plans once, fully. Reckoning behind ends with ctx.
 func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
-	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1)}
+	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), plans: readPlans(led.Dir())}
 	ground, err := reckon.NewGround(&d.in)
 	if err != nil {
 		return nil, err
 	}
 	d.ground = ground
-	if err := d.reckon(ctx, in.Work); err != nil {
+	if err := d.reckon(ctx, in.Work, false); err != nil {
 		return nil, err
 	}
 	if err := d.readText(ctx); err != nil {
@@ -62,8 +63,9 @@ func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func
 	return d, nil
 }
 
-// reckon replays the ledger, plans and puts the new day in place.
-func (d *desk) reckon(ctx context.Context, work int) error {
+// reckon replays the ledger, plans and puts the new day in place. Quick, it
+// starts from the plan before, and what takes longest waits for the full plan.
+func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	events, err := d.led.Events(ctx)
 	if err != nil {
 		return fmt.Errorf("reading the ledger: %w", err)
@@ -74,6 +76,13 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 	}
 	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
 	in.State, in.Work, in.Book = &state, work, d.ownBook(state.Figures)
+	in.LastWeek, in.Prior = d.plans.before(in.Date), d.plans.latest(in.Date)
+	d.mu.Lock()
+	if in.Before = d.day; d.day != nil && d.out.last != nil {
+		k := d.out.last.Likeness()
+		in.Prior, in.Quick = &k, quick
+	}
+	d.mu.Unlock()
 	if ground, err = d.regrounded(&in, ground); err != nil {
 		return err
 	}
@@ -83,6 +92,11 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 	}
 	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))
 	d.fillOutdoors(r, &state, r.Day)
+	if !in.Quick && ctx.Err() == nil {
+		if err := d.plans.remember(r.Likeness()); err != nil {
+			r.Day.Notes = append(r.Day.Notes, "What changes next week may not be told: "+err.Error())
+		}
+	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
@@ -96,21 +110,27 @@ func (d *desk) reckon(ctx context.Context, work int) error {
 // the last day in place and says so on it.
 func (d *desk) behind(ctx context.Context) {
 	defer d.idle.Done()
+	var pondering sync.WaitGroup
+	defer pondering.Wait()
 	for {
+		thinking, stop := context.WithCancel(ctx)
+		pondering.Go(func() { d.ponder(thinking) })
 		select {
 		case <-ctx.Done():
+			stop()
 			return
 		case <-d.kick:
 		}
+		stop()
 		d.mu.Lock()
 		turns := d.busy
 		d.mu.Unlock()
-		err := d.reckon(ctx, quickWork)
+		err := d.reckon(ctx, quickWork, true)
 		d.mu.Lock()
 		d.busy -= turns
 		d.mu.Unlock()
 		if err == nil && len(d.kick) == 0 {
-			err = d.reckon(ctx, d.in.Work)
+			err = d.reckon(ctx, d.in.Work, false)
 		}
 		if err != nil && ctx.Err() == nil {
 			d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
@@ -194,7 +214,8 @@ func (d *desk) void(ctx context.Context, event string) error {
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
 		Entry: d.entry(), Light: d.light, TallCosts: d.tallCosts, Crops: d.cropDesk,
-		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
+		Wishes: &web.Wishes{Try: d.try, Why: d.why, Prices: d.prices, Likeness: d.likeness, Kept: d.keptPlans},
+		Day:    d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {

@@ -3,6 +3,7 @@ package reckon
 import (
 	"context"
 	"fmt"
+	"slices"
 	"sort"
 
 	"bedweek/internal/cal"
@@ -22,13 +23,20 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 		d.WeekOf = append(d.WeekOf, r.Problem.Start+cal.Day(7*w))
 	}
 	d.Notes = r.notes()
-	d.Keeps = r.keeps(ctx)
+	if in.Quick && in.Before != nil {
+		d.Keeps, d.Changed = r.keepsBefore(in.Before.Keeps), in.Before.Changed
+	} else {
+		d.Keeps, d.Changed = r.keeps(ctx), r.changed(ctx, in.LastWeek)
+	}
+	d.Heard = r.heard()
 	d.Today, d.Hot = r.today(d.Keeps), r.hotToday()
 	d.People, d.Minutes = people(in.Garden), in.Garden.Minutes
 	sides := sides(in.Garden)
 	d.Table = r.table(d.WeekOf)
 	t := in.now()
-	r.mendTable(ctx, d.Table)
+	if !in.Quick {
+		r.mendTable(ctx, d.Table)
+	}
 	seconds["mending the table"] = in.now() - t
 	d.Plan = r.says(seconds)
 	for i, sp := range in.Garden.Spaces {
@@ -40,6 +48,14 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 		d.Spaces = append(d.Spaces, said)
 	}
 	d.Shelf = append(d.Shelf, r.shelfLines()...)
+	for _, f := range wantedFoods(in.Garden) {
+		d.Foods = append(d.Foods, string(f))
+	}
+	for _, f := range in.Book.Foods() {
+		if !slices.Contains(d.Foods, f.Name) {
+			d.Foods = append(d.Foods, f.Name)
+		}
+	}
 	for _, c := range in.Book.Crops {
 		d.Crops = append(d.Crops, Choice{string(c.ID), c.Name})
 	}
@@ -75,8 +91,8 @@ func (r *Result) notes() []string {
 		out = append(out, r.in.State.Differences...)
 	}
 	out = append(out, r.spare()...)
-	for _, c := range r.Plan.Conflict {
-		out = append(out, sentence(c))
+	if len(r.Plan.Conflict) > 0 {
+		out = append(out, "Not all wishes can be met. The page Wishes names them, and the cheapest to give up.")
 	}
 	return out
 }

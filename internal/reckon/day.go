@@ -21,11 +21,14 @@ type Day struct {
 	Plan    PlanSays
 	WeekOf  []cal.Day // Monday of each plan week, the common time axis
 	Crops   []Choice  // for forms: crops of the book, by name
+	Foods   []string  // for forms: those wanted, then the book's others
 	Dry     *Dryness  // who runs dry first; nil = not reckoned
 	People  []PersonDay
 	Minutes float64  // wished minutes of work a week, all people; 0 = not limited
 	Hot     *HotDay  // a hot day shortens the list; nil = it is not
 	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
+	Heard   []Heard  // what became of each wish
+	Changed *Changed // against the plan of an earlier week; nil = none is known
 }
 
 // Answer is the five-part answer every decision gives.
@@ -104,6 +107,8 @@ type Line struct {
 	Reasons     []string
 	ClashOf     int // futures of twenty in which it still stands when the next is due
 	ClashWith   string
+	Way         string  // of a planned line: "sow", "set", "plant"
+	Holds       cal.Day // of a planned line: last day on which the plan gives it the ground
 }
 
 // Keep is the pull-or-keep question for one standing planting.

@@ -26,11 +26,23 @@ type Inputs struct {
 	Demo     bool   // an invented scenario: every page says so
 	// State is the replayed ledger; nil = only what the garden file says.
 	State *ledger.State
+	// Prior is the plan before this one; nil = none. A change of a planting not
+	// yet started must be worth changeCost.
+	Prior *ledger.KeptPlan
+	// LastWeek is the plan of an earlier week, to say what changed; nil = none.
+	LastWeek *ledger.KeptPlan
+	// Before is the day shown so far; with Quick its pull-or-keep answers stand
+	// until the full plan, and nothing is proved.
+	Before *Day
+	Quick  bool
 	// Progress hears what is being done, in words; may be nil.
 	Progress func(string)
 	// Clock gives seconds for the phase timings; nil = no timings. It never
 	// decides anything.
 	Clock func() float64
+
+	away  cal.Window     // of a trial: nobody is there
+	plain *garden.Garden // as its file says, when wishes are taken in
 }
 
 // Lawful spans of a plan, in weeks.

@@ -21,6 +21,7 @@ func (r *Result) plantedLine(k int) Line {
 		In:    cal.Window{Early: e.Day, Likely: e.Day, Late: e.Day},
 		First: e.Growth.FirstPick, Last: e.Growth.LastPick, Out: e.Growth.EndOfUse,
 		OfTwenty: ofTwenty(e.Growth.Success, r.in.Futures),
+		Way:      wayWord(e.Way), Holds: m.p.Start + cal.Day(7*o.End+6),
 	}
 	if e.Way == crop.SetOut {
 		l.OnShelf = e.Day - cal.Day(7*e.Growth.ShelfWeeks)

@@ -105,11 +105,15 @@ type cell struct {
 // grownMenu is Menu that takes over what had been grown before for the same
 // crops in the same place.
 func grownMenu(in *Inputs, p *Place, had map[cell][]Entry) ([]Entry, map[cell][]Entry) {
-	crops := offered(in)
+	return menuOf(in, p, offered(in), nil, had)
+}
+
+// menuOf is the menu of some crops in some classes; nil = all classes.
+func menuOf(in *Inputs, p *Place, crops []*crop.Crop, only []int, had map[cell][]Entry) ([]Entry, map[cell][]Entry) {
 	trays := whatStands(in)
 	var jobs []cell
 	for i, sp := range in.Garden.Spaces {
-		if !sp.Grows() || p.Class[i] != i {
+		if !sp.Grows() || p.Class[i] != i || only != nil && !slices.Contains(only, i) {
 			continue
 		}
 		for _, c := range crops {

@@ -44,6 +44,7 @@ type model struct {
 	stays   []standing
 	family  map[string]int
 	bees    int // place of the flowers among the foods
+	heard   []Heard
 }
 
 // newModel turns the garden, its menu and what stands into numbers.
@@ -78,7 +79,10 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 		}
 		m.p.Musts = append(m.p.Musts, q)
 	}
-	m.thin()
+	m.refuse(in)
+	m.leave(in)
+	m.thin(m.spared(in))
+	m.lock(in)
 	return m
 }
 

@@ -18,7 +18,9 @@ type Result struct {
 	Verdict season.Verdict
 	proof   proof
 	model   *model
-	in      *Inputs
+	in      *Inputs // wishes taken in
+	ground  *Ground
+	asked   asked
 }
 
 // Ground is what does not change with the ledger: light, futures and the menu
@@ -91,28 +93,50 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 		seconds[k] = v
 	}
 	t := in.now()
+	in = in.wished()
+	g = g.wider(in)
+	m, err := modelOf(in, g)
+	if err != nil {
+		return nil, err
+	}
+	seconds["what stands"], t = in.now()-t, in.now()
+	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
+	prove := func(*season.Plan) proof { return proof{} }
+	if !in.Quick {
+		prove = proving(ctx, m.p, in.Work)
+	}
+	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers,
+		Prior: m.prior(in.Prior), ChangeCost: changeCost})
+	seconds["search"], t = in.now()-t, in.now()
+	r := &Result{Place: g.Place, Problem: m.p, Plan: plan, model: m, in: in, ground: g}
+	r.Verdict = season.Evaluate(m.p, &plan)
+	if len(r.Verdict.Faults) > 0 && plan.Status != season.Infeasible {
+		return nil, fmt.Errorf("reckon: the evaluator finds faults in the plan: %v", r.Verdict.Faults)
+	}
+	if !in.Quick {
+		in.say("proving how much better another plan could be")
+	}
+	t = in.now()
+	r.proof = prove(&plan)
+	seconds["proof, beyond the search"], t = in.now()-t, in.now()
+	in.say("weighing what stands: pull or keep")
+	r.Day = r.day(ctx, seconds)
+	seconds["words"] = in.now() - t
+	return r, nil
+}
+
+// changeCost is what a new plan must be worth more, in meals, for each planting
+// or pull week of the plan before that it gives up. Ours: about the doubt in
+// the worth of one planting.
+const changeCost = 0.5
+
+// modelOf joins the ground with what stands now.
+func modelOf(in *Inputs, g *Ground) (*model, error) {
 	stays := whatStands(in)
 	growStanding(in, g.Place, stays)
 	m := newModel(in, g.Place, g.Menu, stays)
 	if faults := season.Check(m.p); len(faults) > 0 {
 		return nil, fmt.Errorf("reckon: the problem is unlawful: %v", faults)
 	}
-	seconds["what stands"], t = in.now()-t, in.now()
-	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
-	proof := proving(ctx, m.p, in.Work)
-	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers})
-	seconds["search"], t = in.now()-t, in.now()
-	r := &Result{Place: g.Place, Problem: m.p, Plan: plan, model: m, in: in}
-	r.Verdict = season.Evaluate(m.p, &plan)
-	if len(r.Verdict.Faults) > 0 && plan.Status != season.Infeasible {
-		return nil, fmt.Errorf("reckon: the evaluator finds faults in the plan: %v", r.Verdict.Faults)
-	}
-	in.say("proving how much better another plan could be")
-	t = in.now()
-	r.proof = proof(&plan)
-	seconds["proof, beyond the search"], t = in.now()-t, in.now()
-	in.say("weighing what stands: pull or keep")
-	r.Day = r.day(ctx, seconds)
-	seconds["words"] = in.now() - t
-	return r, nil
+	return m, nil
 }

@@ -31,6 +31,9 @@ func (m *model) addFoods(in *Inputs) {
 		if f.Worth == 0 {
 			f.Worth = 1
 		}
+		for k := range f.Want { // a wish may ask for less than there was
+			f.Want[k] = math.Max(f.Want[k], 0)
+		}
 		for k := in.Weeks; k < len(f.Want); k++ {
 			f.Want[k] *= afterShare
 		}
@@ -106,12 +109,7 @@ func (m *model) addShelf(in *Inputs, stays []standing) {
 }
 
 func (m *model) addMinutes(in *Inputs) {
-	wish := in.Garden.Minutes
-	if wish == 0 {
-		for _, p := range in.Garden.People {
-			wish += p.Minutes
-		}
-	}
+	wish := minutesWished(in.Garden)
 	if wish == 0 {
 		return
 	}

@@ -12,9 +12,10 @@ const keepKinds = 3
 
 // thin drops options that could hardly be chosen: in each space and four-week
 // block the crops of one food are ranked by the meals they give for the ground
-// and time they take, and the first few stay. Trays, musts and flowers stay.
+// and time they take, and the first few stay. Trays, musts, flowers and what is
+// spared stay.
 // Ties go by ID.
-func (m *model) thin() {
+func (m *model) thin(spared map[string]bool) {
 	type group struct{ space, food, block int }
 	best := map[group]map[string]float64{}
 	must := map[string]bool{}
@@ -52,7 +53,7 @@ func (m *model) thin() {
 	for i := range m.p.Options {
 		o := &m.p.Options[i]
 		g := group{o.Space, o.Food, o.Week / 4}
-		if kept[g][o.Crop] || must[o.Crop] || strings.HasPrefix(o.MaxTotal, "tray.") || o.Food == m.bees {
+		if kept[g][o.Crop] || spared[o.ID] || must[o.Crop] || strings.HasPrefix(o.MaxTotal, "tray.") || o.Food == m.bees {
 			m.p.Options[n], m.entry[n] = *o, m.entry[i]
 			n++
 		}

@@ -19,12 +19,15 @@ func doors() []door {
 	always := func(*Frame) bool { return true }
 	lit := func(f *Frame) bool { return f.Lit }
 	crops := func(f *Frame) bool { return f.Crops }
+	asks := func(f *Frame) bool { return f.Asks }
 	return []door{
 		{"/crops", "Crops", "When may it be sown, what will it give, and which figures stand behind it.", []string{"crops", "crop"}, crops},
 		{"/weather", "Weather", "Who freezes tonight, who cooks this week, and what twenty years were like.", []string{"weather"}, always},
 		{"/light", "Sun and shade", "Where the sun falls at any hour and week, and what would change it.", []string{"light", "sky"}, lit},
 		{"/trouble-key", "Trouble", "From the look of a trouble to its causes, and who did it by sign and hour.", []string{"troublekey"}, always},
 		{"/modes", "Sizes and dark", "Larger and heavier at the bed, the largest buttons, or dark for the shed.", []string{"modes"}, always},
+		{"/wishes", "Wishes", "What you want of the plan, and what each wish costs in meals. Plans kept.", []string{"wishes", "why"}, asks},
+		{"/whatif", "What if", "A bed deeper, more time, a month away: the plan worked out beside the present one.", []string{"whatif"}, asks},
 		{"/plan", "Plan", "How the plan was worked out, how sure it is, every planting with its reasons.", []string{"plan"}, always},
 		{"/safe", "Backup", "Is what I wrote kept, and can it come back?", []string{"safe", "recovery", "restore", "unsent"}, always},
 	}

@@ -58,6 +58,10 @@ type Options struct {
 	// there are no such pages. It returns nil while there is no plan.
 	Crops func(ctx context.Context) (*reckon.CropDesk, error)
 
+	// Wishes is what the pages about wishes, what-ifs and reasons need; nil =
+	// there are no such pages.
+	Wishes *Wishes
+
 	// Now is the clock, for "printed on". Nil = time.Now.
 	Now func() time.Time
 

@@ -89,7 +89,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...), append(append(s.entryRoutes(), s.lightRoutes()...), s.cropRoutes()...)...)
+	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(s.cropRoutes(), s.wishRoutes()...)...)...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -211,6 +211,7 @@ type Frame struct {
 	Lit     bool   // there are pages about sun and shade
 	Crops   bool   // there are pages about crops
 	Mode    string // bed, big or dark; "" = plain
+	Asks    bool   // there are pages about wishes, what-ifs and reasons
 	Bare    bool   // no menu, nothing about the garden
 }
 
@@ -219,6 +220,7 @@ func (f *Frame) frame() *Frame { return f }
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
 	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil, Crops: s.o.Crops != nil,
+		Asks:  s.o.Wishes != nil,
 		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
 	if own, ok := s.assets.href[here+".css"]; ok {
