@@ -7,15 +7,16 @@ import { join } from 'node:path';
 
 const root = new URL('..', import.meta.url).pathname;
 
-// start returns the addresses by name, and how to stop.
-export async function start() {
+// start returns the addresses by name, and how to stop; fixture is the test that
+// serves them, three addresses in all.
+export async function start(fixture = 'TestServeFixture') {
   if (process.env.BEDWEEK_URL) {
     return { urls: { given: process.env.BEDWEEK_URL.replace(/\/$/, '') }, stop() {} };
   }
   const folder = mkdtempSync(join(tmpdir(), 'pages-'));
   const program = join(folder, 'pages.test');
   execFileSync('go', ['test', '-c', '-o', program, './internal/web'], { cwd: root, stdio: 'inherit' });
-  const child = spawn(program, ['-test.run', '^TestServeFixture$', '-serve', '127.0.0.1'], { stdio: ['pipe', 'pipe', 'inherit'] });
+  const child = spawn(program, ['-test.run', `^${fixture}$`, '-serve', '127.0.0.1'], { stdio: ['pipe', 'pipe', 'inherit'] });
   const urls = await new Promise((resolve, reject) => {
     const found = {};
     let text = '';

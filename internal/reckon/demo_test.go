@@ -66,7 +66,7 @@ func demoPlan(t *testing.T, c demoCase) *Result {
 	return p.r
 }
 
-func demoInputs(t *testing.T, c demoCase) *Inputs {
+func demoInputs(t testing.TB, c demoCase) *Inputs {
 	t.Helper()
 	book, err := crop.Load()
 	if err != nil {

@@ -11,7 +11,7 @@ import (
 	"bedweek/internal/shade"
 )
 
-func demoGarden(t *testing.T, text []byte) *garden.Garden {
+func demoGarden(t testing.TB, text []byte) *garden.Garden {
 	t.Helper()
 	book, err := crop.Load()
 	if err != nil {

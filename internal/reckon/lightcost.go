@@ -116,7 +116,8 @@ func (d *LightDesk) Costs() ([]ThingCost, error) {
 }
 
 // with works out the light with b where body n stands, and puts n back. Every
-// space is told, in walking order.
+// space is told, in walking order. Ground that b stands on is no part of its
+// space while it does; ground that n stood on is.
 func (d *LightDesk) with(n int, b shade.Body) ([]HourChange, error) {
 	if n < 0 || n >= len(d.light.Bodies) {
 		return nil, ErrNoThing
@@ -124,10 +125,18 @@ func (d *LightDesk) with(n int, b shade.Body) ([]HourChange, error) {
 	if err := d.light.Field.Replace(n, b); err != nil {
 		return nil, fmt.Errorf("changing the scene: %w", err)
 	}
+	buried := d.light.buried
+	d.light.buried = d.buriedWith(n, b)
 	hours, mol := d.light.monthly()
+	d.light.buried = buried
 	if err := d.light.Field.Replace(n, d.light.Bodies[n]); err != nil {
 		return nil, fmt.Errorf("putting the scene back: %w", err)
 	}
+	return d.changes(hours, mol), nil
+}
+
+// changes tells every space's light before and after.
+func (d *LightDesk) changes(hours, mol [][12]float64) []HourChange {
 	var out []HourChange
 	for s := range hours {
 		sp := d.light.Space(s)
@@ -139,5 +148,31 @@ func (d *LightDesk) with(n int, b shade.Body) ([]HourChange, error) {
 		}
 		out = append(out, h)
 	}
-	return out, nil
+	return out
+}
+
+// buriedWith is what no longer counts as ground with b where body n stands.
+func (d *LightDesk) buriedWith(n int, b shade.Body) [][]bool {
+	out := append([][]bool(nil), d.light.buried...)
+	var all []shade.Body
+	for s, surface := range d.light.Field.Surfaces() {
+		if !anyTrue(buried(surface, []shade.Body{d.light.Bodies[n]})) && !anyTrue(buried(surface, []shade.Body{b})) {
+			continue
+		}
+		if all == nil {
+			all = append(all, d.light.Bodies...)
+			all[n] = b
+		}
+		out[s] = buried(surface, all)
+	}
+	return out
+}
+
+func anyTrue(bs []bool) bool {
+	for _, b := range bs {
+		if b {
+			return true
+		}
+	}
+	return false
 }

@@ -8,6 +8,7 @@ import (
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/shade"
+	"bedweek/internal/weather"
 )
 
 // LightDesk answers every question about a garden's sun and shade: the view
@@ -19,19 +20,24 @@ type LightDesk struct {
 	light *GardenLight
 	scene shade.Scene
 	edges []ledger.EdgeNote
+	rec   *weather.Record
+	norm  *weather.Normals
 	zone  *time.Location
 	date  cal.Day
 	base  [][12]float64 // hours by surface and month
 	mol   [][12]float64
 	costs []ThingCost
+	half  *halfYear
 	views map[string]*SkylineView
+	tall  tallAnswer
 }
 
 // NewLightDesk works out the light of the year about a date, with all
 // corrections of skylines. zone tells the clock; nil = mean solar time.
 func NewLightDesk(in *Inputs, zone *time.Location) *LightDesk {
 	start := shade.YearStart(min(max(in.Date.Year(), 1900), 2100))
-	d := &LightDesk{zone: zone, date: in.Date, edges: in.edges(), views: map[string]*SkylineView{}}
+	d := &LightDesk{zone: zone, date: in.Date, edges: in.edges(), views: map[string]*SkylineView{},
+		rec: in.Record, norm: in.Normals}
 	d.light = newGardenLight(in.Garden, in.edges(), in.Record, in.Normals, start, 52, shade.QuickLooks(), true, in.Workers)
 	d.scene.Bodies = d.light.Bodies
 	d.base, d.mol = d.light.monthly()

@@ -3,6 +3,7 @@ package reckon
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"bedweek/internal/shade"
 )
@@ -56,6 +57,9 @@ func (d *LightDesk) Try(q WhatIf) ([]HourChange, string, error) {
 	if way.Unit != "" && !(q.By >= way.Least && q.By <= way.Most) {
 		return nil, "", fmt.Errorf("give a figure from %g to %g %s", way.Least, way.Most, way.Unit)
 	}
+	if rows, words, ok := d.moved(q); ok {
+		return rows, words, nil
+	}
 	body, words, err := d.changed(q)
 	if err != nil {
 		return nil, "", err
@@ -95,12 +99,22 @@ func (d *LightDesk) changed(q WhatIf) (shade.Body, string, error) {
 	switch q.Do {
 	case "raise":
 		o.Height.M += q.By
+		if o.Kind == "roof" && o.Base.Known() {
+			o.Base.M += q.By // it is lifted, not made thicker
+		}
 		words = fmt.Sprintf("%s %g m higher.", name, q.By)
 	case "lower":
-		if o.Height.M-q.By <= o.Base.M+0.01 {
-			return old, "", fmt.Errorf("%s is only %.2f m high: take it away instead", name, o.Height.M-o.Base.M)
+		foot := o.Base.M
+		if o.Kind == "roof" {
+			foot = 0
+		}
+		if o.Height.M-q.By <= foot+0.01 {
+			return old, "", fmt.Errorf("%s is only %.2f m high: take it away instead", name, o.Height.M-foot)
 		}
 		o.Height.M -= q.By
+		if o.Kind == "roof" && o.Base.Known() {
+			o.Base.M -= q.By
+		}
 		words = fmt.Sprintf("%s %g m lower.", name, q.By)
 	default:
 		dx, dy := step(q.Do, q.By)
@@ -110,7 +124,30 @@ func (d *LightDesk) changed(q WhatIf) (shade.Body, string, error) {
 	return body(o), words, nil
 }
 
-// changedOwn changes a support or the sides of a space.
+// moved moves a whole space, its ground, sides and supports, when the question
+// is that; the light is then worked out anew, for the ground itself moves.
+func (d *LightDesk) moved(q WhatIf) ([]HourChange, string, bool) {
+	id, own := strings.CutPrefix(d.light.Bodies[q.Thing].Name, "space ")
+	dx, dy := step(q.Do, q.By)
+	if q.Thing < len(d.light.Garden.Obstacles) || !own || dx == 0 && dy == 0 {
+		return nil, "", false
+	}
+	g := *d.light.Garden
+	g.Spaces = append(g.Spaces[:0:0], g.Spaces...)
+	words := ""
+	for i := range g.Spaces {
+		if sp := &g.Spaces[i]; string(sp.ID) == id {
+			sp.X, sp.Y = sp.X+dx, sp.Y+dy
+			words = fmt.Sprintf("%s %g m to the %s, with all that belongs to it.", spaceName(*sp), q.By, q.Do)
+		}
+	}
+	c := d.light.Field.Course()
+	other := newGardenLight(&g, d.edges, d.rec, d.norm, d.light.Field.Day(0).Monday(), c.Weeks(), shade.QuickLooks(), false, 1)
+	hours, mol := other.monthly()
+	return d.changes(hours, mol), words, true
+}
+
+// changedOwn changes a support, or the height of a space's sides.
 func (d *LightDesk) changedOwn(q WhatIf, old shade.Body, name string) (shade.Body, string, error) {
 	g := *d.light.Garden
 	g.Spaces = append(g.Spaces[:0:0], g.Spaces...)
@@ -134,9 +171,6 @@ func (d *LightDesk) changedOwn(q WhatIf, old shade.Body, name string) (shade.Bod
 		}
 		if own && (q.Do == "raise" || q.Do == "lower") {
 			return old, "", fmt.Errorf("a space's height is part of the garden's description: change it there")
-		}
-		if own {
-			sp.X, sp.Y = sp.X+dx, sp.Y+dy
 		}
 	}
 	words := fmt.Sprintf("%s %g m to the %s.", name, q.By, q.Do)

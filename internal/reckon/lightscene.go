@@ -45,6 +45,7 @@ type SpaceAbove struct {
 	MolStep  int     // 1 to 5, of daily light
 	Lit      float64 // share of the space in the sun at that hour
 	Covered  bool    // no open ground, or under lamps
+	High     bool    // stands on a building, over the shadows drawn on the ground
 }
 
 // ThingAbove is something that takes light, from above.
@@ -55,6 +56,7 @@ type ThingAbove struct {
 	Half    bool         // it lets some light through
 	Passes  float64      // its crown's share in that week
 	High    bool         // stands on something above the ground
+	Solid   bool         // a building or wall on the ground: drawn over shadows
 }
 
 // Steps of the amounts drawn, least value of each step but the first.
@@ -118,6 +120,7 @@ func (d *LightDesk) Overhead(week int, hour float64) *Overhead {
 		t.Half = t.Passes > 0
 		if i < len(d.light.Garden.Obstacles) {
 			t.High = d.light.Garden.Obstacles[i].Base.M > 0.01 && d.light.Garden.Obstacles[i].Kind != "tree"
+			t.Solid = !t.High && !t.Half
 		}
 		if o.Up {
 			if s, ok := b.Shadow(to); ok {
@@ -132,7 +135,7 @@ func (d *LightDesk) Overhead(week int, hour float64) *Overhead {
 
 // spaceAbove is one space in week w, counted from 0.
 func (d *LightDesk) spaceAbove(i int, sp garden.Space, w int, scene *shade.Scene, to geom.Vec) SpaceAbove {
-	out := SpaceAbove{ID: string(sp.ID), Name: spaceName(sp), No: i + 1, Outline: spaceOutline(sp), Covered: true}
+	out := SpaceAbove{ID: string(sp.ID), Name: spaceName(sp), No: i + 1, Outline: spaceOutline(sp), Covered: true, High: sp.Floor.M >= 1}
 	s, ok := d.light.surfaceOf(out.ID)
 	if !ok {
 		return out

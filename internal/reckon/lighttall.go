@@ -46,6 +46,9 @@ func (d *LightDesk) TallCosts(r *Result) ([]TallCost, error) {
 	if r == nil || r.model == nil {
 		return nil, nil
 	}
+	if d.tall.of == r {
+		return d.tall.costs, nil
+	}
 	var out []TallCost
 	for k, pl := range r.Plan.Plantings {
 		o := r.Problem.Options[pl.Option]
@@ -95,7 +98,7 @@ func (d *LightDesk) TallCosts(r *Result) ([]TallCost, error) {
 		}
 		for s := range d.light.Field.Surfaces() {
 			if c := worst[s]; c != nil {
-				c.Words = fmt.Sprintf("%s in %s, %.1f m tall, costs %s %.1f h of sun a day in %s.", c.Crop, c.Name, c.HeightM, c.NeighbourName, c.Hours, monthName(c.Month))
+				c.Words = c.says(d.date)
 				at := len(out)
 				for at > 0 && out[at-1].Hours < c.Hours {
 					at--
@@ -104,7 +107,34 @@ func (d *LightDesk) TallCosts(r *Result) ([]TallCost, error) {
 			}
 		}
 	}
+	d.tall = tallAnswer{r, out}
 	return out, nil
+}
+
+// tallAnswer is TallCosts' answer for the last plan it was asked about.
+type tallAnswer struct {
+	of    *Result
+	costs []TallCost
+}
+
+// says tells a cost in a sentence, its months told in the order they come
+// from a date on.
+func (c *TallCost) says(from cal.Day) string {
+	first, last, n := 0, 0, 0
+	for k := range 12 {
+		m := (int(from.Month()) - 1 + k) % 12
+		if c.HoursByMonth[m] >= leastHours {
+			if n == 0 {
+				first = m + 1
+			}
+			last, n = m+1, n+1
+		}
+	}
+	when := "in " + monthName(c.Month)
+	if n > 1 {
+		when = fmt.Sprintf("in %s, its dearest month from %s to %s", monthName(c.Month), monthName(first), monthName(last))
+	}
+	return fmt.Sprintf("%s in %s, %.1f m tall, costs %s %.1f h of sun a day %s.", capital(c.Crop), c.Name, c.HeightM, c.NeighbourName, c.Hours, when)
 }
 
 // tallBody is a stand of tall plants on a space's pole side.

@@ -12,8 +12,10 @@ import (
 	"bedweek/internal/shade"
 )
 
-// The view from a space, unrolled from the east side through the equator's to
-// the west side.
+// The view from a space, unrolled as the eye sees it that looks to the
+// equator's side: in the north from east through south to west, in the south
+// from west through north to east. So the picture can be held against what
+// stands there; in the south the sun then crosses it from right to left.
 //
 // Method: from the middle of the ground, just above the rim, rays go out every
 // skyStepDeg of bearing, at each degree of height from the top down; where the
@@ -29,7 +31,7 @@ const skyStepDeg = 2
 // and its tables are drawn from it.
 type SkylineView struct {
 	Space, Name string
-	Left, Right float64 // bearings of the picture's ends; Right may pass 360, or lie below Left in the south
+	Left, Right float64 // bearings of the picture's ends, Left < Right; Left may lie below 0 in the south
 	South       bool    // the equator's side is north
 	Points      []SkyPoint
 	Paths       []SunPath
@@ -69,7 +71,8 @@ type SunStep struct {
 	Passes     float64 // share of the sun's light that arrives
 }
 
-// SunSpell is a stretch with sun, by the clock.
+// SunSpell is a stretch with sun, by the clock; each look stands for the ten
+// minutes around it.
 type SunSpell struct {
 	From, To float64
 	Half     bool // through something that lets light through
@@ -148,13 +151,9 @@ func (d *LightDesk) Skyline(space string) (*SkylineView, bool) {
 		v.Paths = append(v.Paths, d.path(at, seen, day))
 	}
 	v.frame()
-	turn := 1.0
-	if v.South {
-		turn = -1
-	}
 	parts := d.solids()
-	for b := 0.0; b <= math.Abs(v.Right-v.Left)+1e-9; b += skyStepDeg {
-		v.Points = append(v.Points, skyPoint(parts, seen, at, geom.Turn360(v.Left+turn*b)))
+	for b := v.Left; b <= v.Right+1e-9; b += skyStepDeg {
+		v.Points = append(v.Points, skyPoint(parts, seen, at, geom.Turn360(b)))
 	}
 	for m := range v.Months {
 		v.Months[m] = d.monthSun(s, m)
@@ -202,11 +201,7 @@ func (v *SkylineView) frame() {
 		}
 	}
 	widest = min(180, math.Ceil((widest+4)/10)*10)
-	if v.South {
-		v.Left, v.Right = widest, -widest
-	} else {
-		v.Left, v.Right = middle-widest, middle+widest
-	}
+	v.Left, v.Right = middle-widest, middle+widest
 }
 
 // X places a bearing on the picture, 0 at its left end and 1 at its right.
@@ -216,7 +211,7 @@ func (v *SkylineView) X(bearingDeg float64) float64 {
 	return 0.5 + off/(v.Right-v.Left)
 }
 
-// solid is a part with the name of its body.
+// solid is a part with its body's name, as the gardener knows it.
 type solid struct {
 	name string
 	shade.Part
@@ -224,9 +219,10 @@ type solid struct {
 
 func (d *LightDesk) solids() []solid {
 	var out []solid
-	for _, b := range d.scene.Bodies {
+	for i, b := range d.scene.Bodies {
+		name := d.thingName(i)
 		for _, p := range b.Parts {
-			out = append(out, solid{b.Name, p})
+			out = append(out, solid{name, p})
 		}
 	}
 	return out
@@ -318,11 +314,11 @@ func (d *LightDesk) path(at geom.Vec, seen []shade.Mend, day cal.Day) SunPath {
 		if s.Passes < 0.01 {
 			continue
 		}
-		half := s.Passes < 0.99
-		if n := len(p.Spells); n > 0 && p.Spells[n-1].Half == half && s.Hour-p.Spells[n-1].To < 0.18 {
-			p.Spells[n-1].To = s.Hour
+		half, from, to := s.Passes < 0.99, max(s.Hour-1.0/12, 0), min(s.Hour+1.0/12, 24)
+		if n := len(p.Spells); n > 0 && p.Spells[n-1].Half == half && from-p.Spells[n-1].To < 0.01 {
+			p.Spells[n-1].To = to
 		} else {
-			p.Spells = append(p.Spells, SunSpell{s.Hour, s.Hour, half})
+			p.Spells = append(p.Spells, SunSpell{from, to, half})
 		}
 	}
 	p.Hours = min(p.Hours, 24)
@@ -342,13 +338,17 @@ func (p SunPath) Words() string {
 		if i > 0 {
 			s += ", "
 		}
-		s += clockWords(sp.From) + " to " + clockWords(sp.To)
+		s += clockWords(toFive(sp.From)) + " to " + clockWords(toFive(sp.To))
 		if sp.Half {
 			s += " (through leaves or mesh)"
 		}
 	}
 	return fmt.Sprintf("%s: about %.1f hours of sun. %s.", p.Name, p.Hours, s)
 }
+
+// toFive rounds an hour of the day to five minutes: no look at the sun is
+// closer.
+func toFive(hour float64) float64 { return math.Round(hour*12) / 12 }
 
 // monthSun is a space's sun in a month, 0 to 11.
 func (d *LightDesk) monthSun(s, m int) MonthSun {
@@ -386,6 +386,7 @@ func brightShare(clear, mean, elevM float64) float64 {
 // cells are the mean hours of each open cell of a surface over some weeks.
 func (d *LightDesk) cells(s int, weeks []int) []float64 {
 	f := d.light.Field
+	looks := d.looks(weeks)
 	nu, nv := f.Surfaces()[s].Grid()
 	var out []float64
 	for j := range nv {
@@ -394,11 +395,20 @@ func (d *LightDesk) cells(s int, weeks []int) []float64 {
 				continue
 			}
 			h := 0.0
-			for _, w := range weeks {
-				h += f.Week(w).Cell(s, i, j).Hours / float64(len(weeks))
+			for _, w := range looks {
+				h += w.Cell(s, i, j).Hours / float64(len(looks))
 			}
 			out = append(out, h)
 		}
+	}
+	return out
+}
+
+// looks are some weeks of the field.
+func (d *LightDesk) looks(weeks []int) []*shade.WeekLight {
+	out := make([]*shade.WeekLight, len(weeks))
+	for i, w := range weeks {
+		out[i] = d.light.Field.Week(w)
 	}
 	return out
 }
@@ -423,6 +433,7 @@ func (d *LightDesk) strips(s int) []Strip {
 	for _, m := range growingHalf(d.light.Garden.Place.LatDeg) {
 		weeks = append(weeks, d.light.Weeks(m+1)...)
 	}
+	looks := d.looks(weeks)
 	from, to := geom.Compass(f.Along.Scale(-1).BearingDeg()), geom.Compass(f.Along.BearingDeg())
 	names := [5]string{from + " end", "towards " + from, "middle", "towards " + to, to + " end"}
 	out := make([]Strip, 5)
@@ -435,8 +446,8 @@ func (d *LightDesk) strips(s int) []Strip {
 					continue
 				}
 				n++
-				for _, w := range weeks {
-					out[k].Hours += d.light.Field.Week(w).Cell(s, i, j).Hours / float64(len(weeks))
+				for _, w := range looks {
+					out[k].Hours += w.Cell(s, i, j).Hours / float64(len(looks))
 				}
 			}
 		}

@@ -9,6 +9,7 @@ import (
 	"strconv"
 	"strings"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/geom"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -23,11 +24,16 @@ type LightPage struct {
 	When     string
 	Week     int
 	Hour     string
+	HourSays string
+	WeekSays string
+	First    string // Monday of week 1, for the script
 	Mol      bool
+	Part     bool // the drawing alone, for the script
 	Wide     float64
 	Tall     float64
 	Shadows  []Shape
 	Things   []Shape
+	Over     []Shape // drawn over the shadows
 	Spaces   []SpaceShape
 	SunX     float64
 	SunY     float64
@@ -110,12 +116,15 @@ func (s *site) light(r *http.Request, day *reckon.Day) (page, error) {
 	p := &LightPage{Frame: s.framed(r, day, "Sun and shade", "light"), Above: d.Overhead(week, hour), Week: week,
 		Hour: strconv.FormatFloat(hour, 'f', -1, 64), Mol: q.Get("show") == "light", Form: ledger.NewID(), FormIf: ledger.NewID()}
 	p.Script = s.assets.href["light.js"]
+	p.HourSays, p.WeekSays = clock(hour), p.Above.Day.Monday().Short()
+	p.First = (p.Above.Day.Monday() - cal.Day(7*(p.Above.Week-1))).String()
 	p.draw()
-	p.Half, p.Suits = d.HalfYear()
-	p.Limits = reckon.Thresholds()
 	if q.Get("part") == "drawing" { // asked for by the script: the rest stays as it is
+		p.Part = true
 		return p, nil
 	}
+	p.Half, p.Suits = d.HalfYear()
+	p.Limits = reckon.Thresholds()
 	costs, err := d.Costs()
 	if err != nil {
 		return nil, err
@@ -136,7 +145,7 @@ func (s *site) light(r *http.Request, day *reckon.Day) (page, error) {
 	return p, nil
 }
 
-// costSays is the greatest single cost in a sentence.
+// costSays is the greatest single cost in words.
 func costSays(rows []reckon.HourChange) string {
 	worst := rows[0]
 	for _, r := range rows {
@@ -144,7 +153,7 @@ func costSays(rows []reckon.HourChange) string {
 			worst = r
 		}
 	}
-	return fmt.Sprintf("It costs %s %.1f h a day in %s, the most of all.", worst.Name, worst.By(worst.Most), monthNames[worst.Most])
+	return fmt.Sprintf("%s %.1f h a day in %s", worst.Name, worst.By(worst.Most), monthNames[worst.Most])
 }
 
 // ask fills the what-if form, and its answer when a question came.
@@ -230,7 +239,12 @@ func (p *LightPage) draw() {
 		}
 	}
 	for _, t := range o.Things {
-		p.Things = append(p.Things, Shape{Path: path(t.Outline), Name: t.Name, Half: t.Half})
+		one := Shape{Path: path(t.Outline), Name: t.Name, Half: t.Half || t.High}
+		if t.Solid {
+			p.Over = append(p.Over, one)
+		} else {
+			p.Things = append(p.Things, one)
+		}
 	}
 	p.SunX, p.SunY = 26, 26
 	if o.Up {

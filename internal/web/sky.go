@@ -27,6 +27,8 @@ type SkyPage struct {
 	Compass  []Tick
 	Heights  []Tick // y, words
 	Seen     []Dot
+	Facing   string // how the picture runs
+	Where    string // where along the bed the light changes
 	Bars     []SkyBar
 	BarFoot  float64
 	Rows     []reckon.SkyPoint // every ten degrees
@@ -51,16 +53,17 @@ type SkyVeil struct {
 	Words string
 }
 
-// SkyPath is the sun's way on one day; hidden stretches are left out.
+// SkyPath is the sun's way on one day; hidden stretches are thin.
 type SkyPath struct {
-	Name, Full, Half, Words string
-	X, Y                    float64 // of the name
-	Hours                   []SkyHour
+	Name, Full, Half, Hid, Words string
+	X, Y                         float64 // of the name
+	Hours                        []SkyHour
 }
 
 // SkyHour is a full hour on a path.
 type SkyHour struct {
 	X, Y  float64
+	WordY float64
 	Words string
 }
 
@@ -120,6 +123,12 @@ func (s *site) skyPage(r *http.Request, day *reckon.Day, v url.Values) (*SkyPage
 		return p, nil
 	}
 	p.View = view
+	p.Script = s.assets.href["sky.js"]
+	p.Facing = "from the east side through the south to the west side"
+	if view.South {
+		p.Facing = "from the west side through the north to the east side"
+	}
+	p.Where = whereWords(view.Strips)
 	p.draw()
 	p.bars()
 	p.table(v.Get("bearing"))
@@ -139,6 +148,43 @@ func skySays(v *reckon.SkylineView) string {
 		}
 	}
 	return fmt.Sprintf("On a clear day: %s of sun in %s, %s in %s.", spanWords(v.Months[most]), monthNames[most], spanWords(v.Months[least]), monthNames[least])
+}
+
+// sameH is how far the parts of a bed may differ, in hours, and still be
+// called alike.
+const sameH = 0.3
+
+// whereWords says where along a bed the light changes; "" when it is too short
+// to ask.
+func whereWords(strips []reckon.Strip) string {
+	if len(strips) == 0 {
+		return ""
+	}
+	least, most := 0, 0
+	for i := range strips {
+		if strips[i].Hours < strips[least].Hours {
+			least = i
+		}
+		if strips[i].Hours > strips[most].Hours {
+			most = i
+		}
+	}
+	if strips[most].Hours-strips[least].Hours < sameH {
+		return fmt.Sprintf("nearly alike from end to end, %.1f h in the growing half of the year.", strips[most].Hours)
+	}
+	var all []string
+	for _, s := range strips {
+		all = append(all, fmt.Sprintf("%s %.1f h", s.Name, s.Hours))
+	}
+	return "most at the " + place(strips[most].Name) + ", least at the " + place(strips[least].Name) + ": " + strings.Join(all, ", ") + ", in the growing half of the year."
+}
+
+// place makes a strip's name stand after "at the".
+func place(strip string) string {
+	if to, ok := strings.CutPrefix(strip, "towards "); ok {
+		return "part towards " + to
+	}
+	return strip
 }
 
 // spanWords tells a month's hours, as a range where the space's parts differ.
@@ -255,7 +301,7 @@ func edgeOf(k, i, j int) float64 {
 // path draws one day's sun; stretches behind something are left out.
 func (p *SkyPage) path(in reckon.SunPath) SkyPath {
 	out := SkyPath{Name: in.Name, Words: in.Words()}
-	var full, half strings.Builder
+	var full, half, hid strings.Builder
 	top := -1.0
 	for i, s := range in.Steps {
 		x, y := p.x(s.BearingDeg), p.y(s.HeightDeg)
@@ -263,7 +309,11 @@ func (p *SkyPage) path(in reckon.SunPath) SkyPath {
 			top, out.X, out.Y = s.HeightDeg, x, y-6
 		}
 		if h := math.Round(s.Hour); math.Abs(s.Hour-h) < 1.0/12 && int(h)%3 == 0 && s.Passes > 0.01 {
-			out.Hours = append(out.Hours, SkyHour{x, y, fmt.Sprintf("%.0f", h)})
+			under := y + 14
+			if under > p.Ground-2 {
+				under = y - 7
+			}
+			out.Hours = append(out.Hours, SkyHour{x, y, under, fmt.Sprintf("%.0f", h)})
 		}
 		if i == 0 {
 			continue
@@ -279,9 +329,11 @@ func (p *SkyPage) path(in reckon.SunPath) SkyPath {
 			full.WriteString(piece)
 		case m >= 0.01:
 			half.WriteString(piece)
+		default:
+			hid.WriteString(piece)
 		}
 	}
-	out.Full, out.Half = full.String(), half.String()
+	out.Full, out.Half, out.Hid = full.String(), half.String(), hid.String()
 	out.X = math.Min(math.Max(out.X, 30), p.Wide-30)
 	return out
 }
@@ -290,17 +342,21 @@ func (p *SkyPage) path(in reckon.SunPath) SkyPath {
 // space's ground.
 func (p *SkyPage) bars() {
 	p.BarFoot = 18 + barHour*barSky
+	hour := barHour // px an hour: less where the sun stays up for longer
+	for _, one := range p.View.Months {
+		hour = math.Min(hour, barHour*barSky/math.Max(math.Max(one.Most, one.High), barSky))
+	}
 	for m, one := range p.View.Months {
-		b := SkyBar{MonthSun: one, Month: monthNames[m], Short: monthNames[m][:1], X: skyLeft + float64(m)*barAside, CloudY: -1, TopY: p.BarFoot - barHour*one.Most}
+		b := SkyBar{MonthSun: one, Month: monthNames[m], Short: monthNames[m][:1], X: skyLeft + float64(m)*barAside, CloudY: -1, TopY: p.BarFoot - hour*one.Most}
 		for k, h := range one.Hours {
-			b.Threads += fmt.Sprintf("M%s %sV%s", px(b.X+2+float64(k)*4.5), px(p.BarFoot), px(p.BarFoot-barHour*math.Min(h, barSky)))
-			b.TopY = math.Min(b.TopY, p.BarFoot-barHour*h)
+			b.Threads += fmt.Sprintf("M%s %sV%s", px(b.X+2+float64(k)*4.5), px(p.BarFoot), px(p.BarFoot-hour*h))
+			b.TopY = math.Min(b.TopY, p.BarFoot-hour*h)
 		}
 		if one.Cloudy >= 0 {
-			b.CloudY = p.BarFoot - barHour*one.Cloudy
+			b.CloudY = p.BarFoot - hour*one.Cloudy
 		}
 		if one.High > 0 {
-			b.LowY, b.HighY = p.BarFoot-barHour*one.Low, p.BarFoot-barHour*one.High
+			b.LowY, b.HighY = p.BarFoot-hour*one.Low, p.BarFoot-hour*one.High
 			b.TopY = math.Min(b.TopY, b.HighY)
 		}
 		b.TopY = math.Max(b.TopY, 14)

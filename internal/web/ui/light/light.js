@@ -46,13 +46,19 @@
   }
 
   const said = () => {
-    document.getElementById('week-o').textContent = fields[0].value;
+    const out = document.getElementById('week-o');
+    const monday = new Date(`${out.dataset.first}T12:00:00Z`);
+    monday.setUTCDate(monday.getUTCDate() + 7 * (Number(fields[0].value) - 1));
+    out.textContent = monday.toLocaleDateString('en-GB', { day: 'numeric', month: 'long', timeZone: 'UTC' });
     const m = Math.round(Number(fields[1].value) * 60);
     document.getElementById('hour-o').textContent = `${Math.floor(m / 60)}:${String(m % 60).padStart(2, '0')}`;
   };
 
+  const spoken = () => ['week-o', 'hour-o'].forEach((id, i) => fields[i].setAttribute('aria-valuetext', document.getElementById(id).textContent));
+
   fields.forEach(f => f.addEventListener('input', () => {
     said();
+    spoken();
     redraw();
   }));
 })();
