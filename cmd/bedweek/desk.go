@@ -90,7 +90,11 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if err != nil {
 		return err
 	}
+	if work == d.in.Work { // the quick search's word is not kept
+		d.keepForecasts(ctx, r, &state)
+	}
 	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))
+	r.Day.TellYears(events, &state, in.Book, in.Garden)
 	d.fillOutdoors(r, &state, r.Day)
 	if !in.Quick && ctx.Err() == nil {
 		if err := d.plans.remember(r.Likeness()); err != nil {
@@ -104,6 +108,31 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 		d.planned(r, work == d.in.Work, &state)
 	}
 	return nil
+}
+
+// keepForecasts writes down what the plan says of plantings of which nothing
+// was kept yet, once for each. When it cannot, the day says so.
+func (d *desk) keepForecasts(ctx context.Context, r *reckon.Result, state *ledger.State) {
+	said := r.Forecasts()
+	var events []ledger.Event
+	for _, f := range said {
+		e, err := ledger.NewEvent(d.device, d.in.Date, ledger.Forecasted, f)
+		if err != nil {
+			r.Day.Notes = append(r.Day.Notes, "What was forecast today could not be written: "+err.Error())
+			return
+		}
+		events = append(events, e)
+	}
+	if len(events) == 0 {
+		return
+	}
+	if _, err := d.led.Append(ctx, events...); err != nil {
+		r.Day.Notes = append(r.Day.Notes, "What was forecast today could not be kept: "+err.Error())
+		return
+	}
+	for i, f := range said {
+		state.Forecasts = append(state.Forecasts, ledger.ForecastNote{Event: events[i].ID, On: d.in.Date, Forecast: f})
+	}
 }
 
 // behind works the plan out anew whenever something was noted. A fault leaves
@@ -186,6 +215,7 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 		day := d.day.After(string(kind), body)
 		day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
 		state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
+		day.TellYears(events, &state, d.in.Book, d.in.Garden)
 		d.fillOutdoors(d.out.last, &state, day)
 		d.day = day
 	}

@@ -62,6 +62,8 @@ func newBody(k Kind, version int) any {
 		return &Edge{}
 	case Figured:
 		return &OwnFigure{}
+	case Forecasted:
+		return &Forecast{}
 	case Assumed:
 		return &Assumption{}
 	case Restored:
@@ -100,7 +102,7 @@ func layoutOf(body any) int {
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
 // Void, Dismissal, Watering, Reading, Photo, Sound, Caption, Restoration, Assumption, Edge,
 // OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming,
-// Trait, Wish or KeptPlan. It reads every layout ever written.
+// Trait, Wish, KeptPlan or Forecast. It reads every layout ever written.
 func Decode(e Event) (any, error) {
 	b := newBody(e.Kind, e.Version)
 	if b == nil {

@@ -155,7 +155,7 @@ func TestNewID(t *testing.T) {
 // FuzzBody gives any bytes as any kind's body: no panic, and what is accepted
 // is a fixed point, decodes, and replays.
 func FuzzBody(f *testing.F) {
-	kinds := []Kind{GardenSet, Sown, PutOut, Picked, Pulled, Lost, Counted, Looked, Voided, Dismissed, Watered, Measured, Assumed, Skyline, "pruned"}
+	kinds := []Kind{GardenSet, Sown, PutOut, Picked, Pulled, Lost, Counted, Looked, Voided, Dismissed, Watered, Measured, Assumed, Skyline, Forecasted, "pruned"}
 	for i, body := range []string{
 		`{"text":"a","sha256":"ca978112ca1bbdcafac231b39a23dc4da786eff8147c4e72b9807785afee48bb"}`,
 		`{"crop":"pea","variety":"<b>","one_of":["a","b"],"space":"arch","count":30,"lot":"t","note":"x\ny"}`,

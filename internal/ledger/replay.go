@@ -57,6 +57,7 @@ type replayer struct {
 	readings    []ReadingNote
 	assumed     []AssumedNote
 	edges       []EdgeNote
+	forecasts   map[string]ForecastNote // by planting, the first said
 	figures     []FigureNote
 	wishes      []WishNote
 	kept        []KeptNote
@@ -79,7 +80,8 @@ func newReplayer(standing []Planting) *replayer {
 	r := &replayer{
 		plantings: map[string]*Planting{}, spaces: map[string]SpaceLook{}, dismissed: map[string]string{},
 		questions: newQuestions(), lots: map[string]*LotState{}, threads: map[string]*Thread{},
-		here: map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
+		forecasts: map[string]ForecastNote{},
+		here:      map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
 	}
 	for _, p := range standing {
 		p.FromFile = true
@@ -152,6 +154,10 @@ func (r *replayer) apply(s step) {
 		r.readings = append(r.readings, ReadingNote{Event: s.ID, On: s.Happened, Reading: b})
 	case Assumption:
 		r.assumed = append(r.assumed, AssumedNote{Event: s.ID, On: s.Happened, Assumption: b})
+	case Forecast:
+		if _, told := r.forecasts[b.Planting]; !told {
+			r.forecasts[b.Planting] = ForecastNote{Event: s.ID, On: s.Happened, Forecast: b}
+		}
 	case Edge:
 		r.edges = append(r.edges, EdgeNote{Event: s.ID, Edge: b})
 	case OwnFigure:
@@ -364,6 +370,10 @@ func (r *replayer) state() State {
 	s.Readings = append(s.Readings, r.readings...)
 	s.Assumed = append(s.Assumed, r.assumed...)
 	s.Edges = append(s.Edges, r.edges...)
+	for _, f := range r.forecasts {
+		s.Forecasts = append(s.Forecasts, f)
+	}
+	sort.Slice(s.Forecasts, func(i, j int) bool { return s.Forecasts[i].Planting < s.Forecasts[j].Planting })
 	s.Figures = append(s.Figures, r.figures...)
 	s.Wishes = append(s.Wishes, r.wishes...)
 	s.Kept = append(s.Kept, r.kept...)

@@ -92,6 +92,8 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		}
 	case Edge:
 		f.edge(b)
+	case Forecast:
+		f.forecast(b)
 	case OwnFigure:
 		f.figure(b, func(field string) bool { _, ok := fields[field]; return ok })
 	case Assumption:

@@ -116,7 +116,9 @@ type State struct {
 
 	Assumed []AssumedNote `json:",omitempty"` // answers of rounds after time away, in replay order
 	Edges   []EdgeNote    `json:",omitempty"` // corrections of skylines, in replay order
-	Figures []FigureNote  `json:",omitempty"` // own figures of crops, in replay order
+
+	Forecasts []ForecastNote `json:",omitempty"` // what was said would come, the first of each planting, by planting
+	Figures   []FigureNote   `json:",omitempty"` // own figures of crops, in replay order
 
 	Wishes []WishNote `json:",omitempty"` // wishes about the plan, in replay order
 	Kept   []KeptNote `json:",omitempty"` // plans kept under a name, in replay order

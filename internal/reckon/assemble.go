@@ -56,6 +56,7 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 			d.Foods = append(d.Foods, f.Name)
 		}
 	}
+	d.Papers = r.papers(d)
 	for _, c := range in.Book.Crops {
 		d.Crops = append(d.Crops, Choice{string(c.ID), c.Name})
 	}

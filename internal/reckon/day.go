@@ -22,6 +22,7 @@ type Day struct {
 	WeekOf  []cal.Day // Monday of each plan week, the common time axis
 	Crops   []Choice  // for forms: crops of the book, by name
 	Foods   []string  // for forms: those wanted, then the book's others
+	Papers  *Papers   // what is printed and kept; nil = not made
 	Dry     *Dryness  // who runs dry first; nil = not reckoned
 	People  []PersonDay
 	Minutes float64  // wished minutes of work a week, all people; 0 = not limited

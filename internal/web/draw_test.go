@@ -139,6 +139,12 @@ func pagesOf(d *reckon.Day) []string {
 	for _, sign := range []string{"not-up", "gone", "fruit-end"} {
 		paths = append(paths, "/trouble-key?sign="+sign, "/trouble-key?sign="+sign+"&space=gate-bed&planting=gate-bed-now")
 	}
+	paths = append(paths, "/papers", "/order", "/kitchen", "/turnover", "/year", "/teach")
+	if d.Papers != nil {
+		for _, t := range d.Papers.Turnovers[:6] {
+			paths = append(paths, "/turnover/"+t.Space, "/year/"+t.Space)
+		}
+	}
 	for i, sp := range d.Spaces {
 		paths = append(paths, "/space/"+sp.ID)
 		if i < 2 || len(sp.Lines) == 0 {

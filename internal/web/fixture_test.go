@@ -69,6 +69,7 @@ func richDay() *reckon.Day {
 		d.Table = append(d.Table, fixtureFood(r, i, f))
 	}
 	d.Dry, d.Sky = fixtureDry(d), fixtureSky(d)
+	d.Papers = fixturePapers(d)
 	d.Plan = reckon.PlanSays{Status: "feasible", Value: 412, Nothing: 96, Mean: 405, Low: 322, High: 471, Seed: 20151008, Work: 185000, Options: 7421,
 		Seconds: map[string]float64{"growth": 4.12, "options": 1.3, "search": 7.75}, Words: "The search tried many ways and kept the best it met."}
 	return d
@@ -377,6 +378,7 @@ func hostileDay() *reckon.Day {
 		h(&d.People[i].Name)
 	}
 	hostileOutdoors(d, h)
+	hostilePapers(d.Papers, h)
 	d.Plan.Seconds[hostileText] = 1
 	return d
 }

@@ -28,6 +28,7 @@ func doors() []door {
 		{"/modes", "Sizes and dark", "Larger and heavier at the bed, the largest buttons, or dark for the shed.", []string{"modes"}, always},
 		{"/wishes", "Wishes", "What you want of the plan, and what each wish costs in meals. Plans kept.", []string{"wishes", "why"}, asks},
 		{"/whatif", "What if", "A bed deeper, more time, a month away: the plan worked out beside the present one.", []string{"whatif"}, asks},
+		{"/papers", "Papers", "Sheets to print: the kitchen wall, a turnover, the seed order, a helper’s round, the year, a lesson.", []string{"papers", "order", "kitchen", "turnover", "turnovers", "year", "years", "teach"}, always},
 		{"/plan", "Plan", "How the plan was worked out, how sure it is, every planting with its reasons.", []string{"plan"}, always},
 		{"/safe", "Backup", "Is what I wrote kept, and can it come back?", []string{"safe", "recovery", "restore", "unsent"}, always},
 	}

@@ -89,7 +89,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(s.cropRoutes(), s.wishRoutes()...)...)...)
+	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(append(s.cropRoutes(), s.wishRoutes()...), s.paperRoutes()...)...)...)
 }
 
 // mux answers every route, and in words to anything else.
