@@ -10,9 +10,9 @@ import (
 	"bedweek/internal/cal"
 )
 
-// TestYearPictureAndTableAgree reads the lines, dots and brackets of every
+// TestYearSheetPictureAndTableAgree reads the lines, dots and brackets of every
 // year page back into days and holds them against the sheet and its table.
-func TestYearPictureAndTableAgree(t *testing.T) {
+func TestYearSheetPictureAndTableAgree(t *testing.T) {
 	d := richDay()
 	h := handler(t, &fakeGarden{day: d})
 	rows, dots, brackets := 0, 0, 0
