@@ -90,7 +90,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if err != nil {
 		return err
 	}
-	if work == d.in.Work { // the quick search's word is not kept
+	if !in.Quick && work == d.in.Work { // the quick search's word is not kept
 		d.keepForecasts(ctx, r, &state)
 	}
 	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))

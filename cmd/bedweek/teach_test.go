@@ -134,7 +134,7 @@ func TestForecastsAreKeptOnce(t *testing.T) {
 	if len(first) < 3 {
 		t.Fatalf("%d forecasts kept on the first day", len(first))
 	}
-	if err := d.reckon(ctx, d.in.Work); err != nil {
+	if err := d.reckon(ctx, d.in.Work, false); err != nil {
 		t.Fatal(err)
 	}
 	if state, err = led.State(ctx); err != nil {

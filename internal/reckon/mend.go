@@ -100,7 +100,7 @@ func (r *Result) mendTable(ctx context.Context, rows []FoodRow) {
 			h := &rows[i].Holes[k]
 			f := food[rows[i].Food]
 			h.Ends = r.endsHole(f, h)
-			if study == nil || r.in.Work < mendFrom {
+			if study == nil || r.in.Quick || r.in.Work < mendFrom {
 				h.Words = "What would mend it is looked for in the longer search, some seconds from now."
 				continue
 			}
