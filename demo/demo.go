@@ -38,3 +38,10 @@ var SouthYAML []byte
 //
 //go:embed south-normals.csv
 var SouthNormalsCSV []byte
+
+// ForecastsCSV is what the program said of the courtyard garden's plantings
+// when it first saw each, walked through the season week by week; see
+// story.Forecasts.
+//
+//go:embed forecasts.csv
+var ForecastsCSV []byte

@@ -6,6 +6,7 @@ import (
 	"encoding/hex"
 	"fmt"
 	"os"
+	"slices"
 
 	"bedweek/demo"
 	"bedweek/demo/story"
@@ -13,6 +14,7 @@ import (
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 )
 
 const helpDemo = `bedweek demo [-once] [-south] [-date DATE] [-port N] [-data DIR]
@@ -138,6 +140,16 @@ func seedDemo(ctx context.Context, led *ledger.Ledger, text []byte, g *garden.Ga
 			return err
 		}
 		events = append(events, told...)
+		numbered := slices.Clone(events)
+		for i := range numbered {
+			numbered[i].Seq = int64(i + 1) // as the ledger will, so that the replay takes them in order
+		}
+		state := ledger.ReplayOver(reckon.FromFile(g), numbered)
+		said, err := story.Forecasts(demo.ForecastsCSV, state.Plantings, day)
+		if err != nil {
+			return err
+		}
+		events = append(events, said...)
 	}
 	_, err = led.Append(ctx, events...)
 	if err != nil {

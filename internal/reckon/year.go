@@ -165,7 +165,7 @@ func (r *YearRow) judge(date cal.Day) {
 			r.SaidWords += "no first pick"
 		}
 		if f.KgHigh > 0 {
-			r.SaidWords += fmt.Sprintf("; %s to %s kg", number(f.KgLow), number(f.KgHigh))
+			r.SaidWords += "; " + kgSpan(f.KgLow, f.KgHigh)
 		}
 		r.SaidWords += fmt.Sprintf("; makes it in %d of 20.", f.OfTwenty)
 	}
@@ -194,16 +194,16 @@ func (r *YearRow) judge(date cal.Day) {
 	case w.None():
 	case r.First == 0 && !r.bearing() && date > w.Late && r.Ended == 0:
 		r.Off = int(date - w.Late)
-		r.Differ = fmt.Sprintf("Nothing picked yet, %d days after the window.", r.Off)
+		r.Differ = fmt.Sprintf("Nothing picked yet, %s after the window.", daysWord(r.Off))
 	case r.First == 0:
 	case r.bearing():
 		r.Differ = "It was bearing when the forecast was made."
 	case r.First < w.Early:
 		r.Off = int(r.First - w.Early)
-		r.Differ = fmt.Sprintf("First pick %d days before the window.", -r.Off)
+		r.Differ = fmt.Sprintf("First pick %s before the window.", daysWord(-r.Off))
 	case r.First > w.Late:
 		r.Off = int(r.First - w.Late)
-		r.Differ = fmt.Sprintf("First pick %d days after the window.", r.Off)
+		r.Differ = fmt.Sprintf("First pick %s after the window.", daysWord(r.Off))
 	default:
 		r.Differ = "First pick inside the window."
 	}
@@ -245,6 +245,27 @@ func (r *YearRow) Foretold() cal.Window {
 func (r *YearRow) judged() bool {
 	f := r.Said
 	return f != nil && !r.Lost && !f.First().None() && !r.bearing() && (r.First != 0 || r.Off != 0)
+}
+
+// kgSpan says a range of kilos.
+func kgSpan(low, high float64) string {
+	l, h := number(low), number(high)
+	switch {
+	case high < 0.05:
+		return "less than 0.1 kg"
+	case low < 0.05:
+		return "up to " + h + " kg"
+	case l == h:
+		return "about " + h + " kg"
+	}
+	return l + " to " + h + " kg"
+}
+
+func daysWord(n int) string {
+	if n == 1 {
+		return "a day"
+	}
+	return fmt.Sprintf("%d days", n)
 }
 
 // lessonLearned is something learned, with how much it weighs.
@@ -292,9 +313,9 @@ func (y *YearSheet) sum() {
 	case y.Kept == 0:
 		y.Words = fmt.Sprintf("%s stood here; %d gave something. No forecast was kept, so none is held against what came.", plantingCount(len(y.Rows)), picked)
 	case y.Judged == 0:
-		y.Words = fmt.Sprintf("%s stood here; %d gave something. Of %d a forecast was kept, and none can be judged yet.", plantingCount(len(y.Rows)), picked, y.Kept)
+		y.Words = fmt.Sprintf("%s stood here; %d gave something. Forecasts kept: %d; none can be judged yet.", plantingCount(len(y.Rows)), picked, y.Kept)
 	default:
-		y.Words = fmt.Sprintf("%s stood here; %d gave something. Of %d first picks that can be judged, %d fell inside the forecast's window.", plantingCount(len(y.Rows)), picked, y.Judged, y.Held)
+		y.Words = fmt.Sprintf("%s stood here; %d gave something. First picks that can be judged: %d; inside the forecast's window: %d.", plantingCount(len(y.Rows)), picked, y.Judged, y.Held)
 	}
 }
 
@@ -317,9 +338,9 @@ func (r *YearRow) learned() []lessonLearned {
 		out = append(out, lessonLearned{sentence(fmt.Sprintf("%s, in since %s, was lost: %s", name, r.In.Short(), r.Cause)), changeFor(r.Cause, r.Crop), 200})
 	}
 	if r.judged() && r.Off != 0 {
-		words, change := fmt.Sprintf("%s was %d days later than forecast", name, r.Off), fmt.Sprintf("Start the %s a week or two sooner, or count on it later.", r.Crop)
+		words, change := fmt.Sprintf("%s was %s later than forecast", name, daysWord(r.Off)), fmt.Sprintf("Start the %s a week or two sooner, or count on it later.", r.Crop)
 		if r.Off < 0 {
-			words, change = fmt.Sprintf("%s was %d days earlier than forecast", name, -r.Off), fmt.Sprintf("Count on the %s sooner: what follows can be ready for its ground.", r.Crop)
+			words, change = fmt.Sprintf("%s was %s earlier than forecast", name, daysWord(-r.Off)), fmt.Sprintf("Count on the %s sooner: what follows can be ready for its ground.", r.Crop)
 		}
 		if r.First == 0 {
 			words = fmt.Sprintf("%s has given nothing %d days after its window, or it was not noted", name, r.Off)
@@ -331,7 +352,7 @@ func (r *YearRow) learned() []lessonLearned {
 	}
 	if f := r.Said; f != nil && r.Ended != 0 && !r.Lost && r.Weighed > 0 && r.Weighed == r.Picks && f.KgHigh > 0 {
 		if r.Kg < f.KgLow {
-			out = append(out, lessonLearned{sentence(fmt.Sprintf("%s gave %s kg; %s to %s were forecast", name, number(r.Kg), number(f.KgLow), number(f.KgHigh))),
+			out = append(out, lessonLearned{sentence(fmt.Sprintf("%s gave %s kg; %s was forecast", name, number(r.Kg), kgSpan(f.KgLow, f.KgHigh))),
 				fmt.Sprintf("Take your own yield of %s for the plan, on the crop's page.", r.Crop), 60})
 		} else if r.Kg > f.KgHigh {
 			out = append(out, lessonLearned{sentence(fmt.Sprintf("%s gave %s kg, more than the %s forecast", name, number(r.Kg), number(f.KgHigh))),
