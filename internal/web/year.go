@@ -59,7 +59,7 @@ type YearMark struct {
 // Sizes of the picture, in px.
 const (
 	yearPicWide = 366.0
-	yearPicRow  = 40.0
+	yearPicRow  = 34.0
 	yearPicTop  = 22.0
 )
 
@@ -74,10 +74,8 @@ func (s *site) year(r *http.Request, day *reckon.Day) (page, error) {
 		}
 		p := &YearPage{Frame: s.framed(r, day, "The year in "+y.Name, "year"), YearSheet: y, Pic: yearPic(y)}
 		p.Until = ""
-		for _, row := range rowsOf(day) {
-			if row.ID == y.Space && !row.Shelf {
-				p.Next = row.Sentences
-			}
+		if i, ok := spaceOf(day, y.Space); ok {
+			p.Next = []string{after("Now:", day.Spaces[i].Now), day.Spaces[i].Next}
 		}
 		return p, nil
 	}
@@ -104,7 +102,7 @@ func yearPic(y reckon.YearSheet) YearPic {
 	}
 	for i, row := range y.Rows {
 		top := yearPicTop + float64(i)*yearPicRow
-		m := YearMark{YearRow: row, No: i + 1, LabelY: top + 13, Y: top + 22, Foot: top + 32}
+		m := YearMark{YearRow: row, No: i + 1, LabelY: top + 13, Y: top + 22, Foot: top + 30}
 		m.Label = clip(fmt.Sprintf("%d %s", i+1, row.Crop), 36)
 		end := y.To
 		if row.Ended != 0 {
