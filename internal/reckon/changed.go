@@ -106,10 +106,11 @@ func (r *Result) changed(ctx context.Context, was *ledger.KeptPlan) *Changed {
 		end = max(end, l.Since)
 	}
 	for _, l := range d.fresh {
-		why := "It takes ground that another change left, or pays better there."
 		if l.Since > end {
-			why = "Its week was beyond the end of the plan before."
-		} else if r.wishedFor(l) {
+			continue // beyond the end of the plan before: no change of it
+		}
+		why := ""
+		if r.wishedFor(l) {
 			why = "You wished it so."
 		}
 		c.add(r, l, "new", fmt.Sprintf("%s, %s.", r.lineWords(l), week(l.Since)), why)
@@ -122,6 +123,7 @@ func (r *Result) changed(ctx context.Context, was *ledger.KeptPlan) *Changed {
 	}
 	if len(c.Changes) > 0 {
 		c.Gain = r.gainOver(ctx, was)
+		r.becauseOfWorth(ctx, c, was)
 	}
 	c.Words = c.words()
 	return c
@@ -182,7 +184,8 @@ func (r *Result) whyGone(l ledger.PlanLine, was *ledger.KeptPlan) string {
 		known[p.Planting] = true
 	}
 	for i, s := range m.stays {
-		if m.p.Spaces[m.p.Stays[i].Space].ID == l.Space && !known[s.id] {
+		_, planned := m.untilOf(i, was.Lines)
+		if m.p.Spaces[m.p.Stays[i].Space].ID == l.Space && !known[s.id] && !planned {
 			return fmt.Sprintf("%s stands there since %s.", sentenceStart(s.crop.Name), s.since.Likely.Short())
 		}
 	}
@@ -200,7 +203,71 @@ func (r *Result) whyGone(l ledger.PlanLine, was *ledger.KeptPlan) string {
 	if m.finder().find(l) < 0 {
 		return "By what is known now it would succeed too seldom, or the seed is used up."
 	}
-	return "Another use of the ground is worth more now; the sum is said above."
+	return ""
+}
+
+// changeWork is the search behind the worth of one space's changes.
+const changeWork = 60_000
+
+// becauseOfWorth gives the changes that have no other reason theirs: what the
+// space's new lines are worth against those it had, planned both ways.
+func (r *Result) becauseOfWorth(ctx context.Context, c *Changed, was *ledger.KeptPlan) {
+	y := season.NewStudy(r.Problem, &r.Plan)
+	prior := r.model.prior(was)
+	words := map[string]string{}
+	for i := range c.Changes {
+		x := &c.Changes[i]
+		if x.Because != "" {
+			continue
+		}
+		if _, had := words[x.Space]; !had {
+			words[x.Space] = "What was planned here no longer fits as it was."
+			if y != nil {
+				words[x.Space] = r.worthIn(ctx, y, x.Space, prior)
+			}
+		}
+		x.Because = words[x.Space]
+	}
+}
+
+func (r *Result) worthIn(ctx context.Context, y *season.Study, space string, prior *season.Plan) string {
+	at := r.model.index[garden.SpaceID(space)]
+	near := y.Around(at)
+	p := *r.Problem
+	p.Locks = nil
+	own := r.Plan
+	own.Plantings = nil
+	for _, pl := range r.Plan.Plantings {
+		if p.Options[pl.Option].Space != at {
+			own.Plantings = append(own.Plantings, pl)
+		}
+	}
+	for _, pl := range prior.Plantings {
+		if p.Options[pl.Option].Space == at {
+			p.Locks = append(p.Locks, pl)
+		}
+	}
+	back := season.NewStudy(&p, &own)
+	if back == nil {
+		return "What was planned here no longer fits as it was."
+	}
+	old, now := back.SettleIn(ctx, near, changeWork), y.SettleIn(ctx, near, changeWork)
+	kept := 0
+	for _, l := range p.Locks {
+		for _, pl := range old.Plantings {
+			if pl.Option == l.Option {
+				kept++
+			}
+		}
+	}
+	gain := season.Evaluate(r.Problem, &now).Value - season.Evaluate(r.Problem, &old).Value
+	switch {
+	case gain >= noise:
+		return fmt.Sprintf("By the weather and growth reckoned anew, this space's changes are worth %s.", meals(gain))
+	case kept < len(p.Locks):
+		return "What was planned here no longer fits as it was, by the growth reckoned anew."
+	}
+	return "It makes room for a change elsewhere; here it makes less than a meal's difference."
 }
 
 func sentenceStart(s string) string {

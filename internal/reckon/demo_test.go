@@ -92,17 +92,23 @@ func demoInputs(t testing.TB, c demoCase) *Inputs {
 		t.Fatal(wf)
 	}
 	if !c.south {
-		events, err := story.Events(demo.EventsCSV, g, c.date)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for i := range events {
-			events[i].Seq = int64(i + 1)
-		}
-		state := ledger.ReplayOver(FromFile(g), events)
+		state := ledger.ReplayOver(FromFile(g), storyUntil(t, g, c.date))
 		in.State = &state
 	}
 	return in
+}
+
+// storyUntil is the demo's record to a date.
+func storyUntil(t *testing.T, g *garden.Garden, date cal.Day) []ledger.Event {
+	t.Helper()
+	events, err := story.Events(demo.EventsCSV, g, date)
+	if err != nil {
+		t.Fatal(err)
+	}
+	for i := range events {
+		events[i].Seq = int64(i + 1)
+	}
+	return events
 }
 
 // month returns the month of the year as the north counts it, so that one

@@ -119,6 +119,9 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		case ledger.Edge:
 			t.Space = b.Space
 			t.Note.Words = EdgeWords(b) + withNote(b.Note)
+		case ledger.Wish:
+			t.Space = b.Space
+			t.Note.Words = "Wished: " + WishWords(b, &Inputs{Garden: g, Book: book, State: &ledger.State{}})
 		case ledger.Assumption:
 			t.Space = b.Space
 			t.Note.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)

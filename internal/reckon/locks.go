@@ -138,7 +138,11 @@ func (m *model) prior(k *ledger.KeptPlan) *season.Plan {
 	for i := range m.p.Stays {
 		st := &m.p.Stays[i]
 		at := min(st.End, m.p.Weeks-1)
-		if on, ok := pulls[st.ID]; ok {
+		on, ok := pulls[st.ID]
+		if !ok {
+			on, ok = m.untilOf(i, k.Lines)
+		}
+		if ok {
 			at = max(min(weeksFrom(m.p.Start, on), at), min(st.MustKeepTo, at), -1)
 		}
 		plan.Pull = append(plan.Pull, at)
@@ -146,12 +150,30 @@ func (m *model) prior(k *ledger.KeptPlan) *season.Plan {
 	return plan
 }
 
+// untilOf is how long the plan before meant to give the ground to what stands
+// now and was one of its lines.
+func (m *model) untilOf(stay int, lines []ledger.PlanLine) (cal.Day, bool) {
+	best, until := 1<<30, cal.Day(0)
+	for _, l := range lines {
+		if off := abs(int(m.stays[stay].since.Likely - l.Since)); m.began(stay, l) && off < best {
+			best, until = off, l.Until
+		}
+	}
+	return until, best < 1<<30
+}
+
+// began reports whether a planting that stands may be a line begun.
+func (m *model) began(stay int, l ledger.PlanLine) bool {
+	s := m.stays[stay]
+	return m.p.Spaces[m.p.Stays[stay].Space].ID == l.Space && string(s.crop.ID) == l.Crop &&
+		s.since.Likely >= l.Since-7*lateWeeks && s.since.Likely <= l.Until
+}
+
 // done reports whether a line has been started since: the same crop stands in
 // its space from about that week.
 func (m *model) done(l ledger.PlanLine) bool {
-	for i, s := range m.stays {
-		if m.p.Spaces[m.p.Stays[i].Space].ID == l.Space && string(s.crop.ID) == l.Crop &&
-			s.since.Likely >= l.Since-7*lateWeeks && s.since.Likely <= l.Until {
+	for i := range m.stays {
+		if m.began(i, l) {
 			return true
 		}
 	}

@@ -38,25 +38,23 @@ const (
 )
 
 // nearWeeks is how far ahead every week is offered as a start; to farWeeks
-// every second, beyond every third is near enough, since next week's plan
+// every second, beyond every fourth is near enough, since next week's plan
 // looks again.
 const (
 	nearWeeks = 10
 	farWeeks  = 34
 )
 
-// startWeeks returns the weeks offered as starts.
-func startWeeks(weeks int) []int {
+// startWeeks returns the weeks offered as starts, counted from a Monday. Which
+// of the far weeks are offered hangs on the calendar, not on that Monday: a
+// start planned far ahead is offered again next week.
+func startWeeks(monday cal.Day, weeks int) []int {
+	first := int(monday) / 7
 	var out []int
-	for w := 0; w < weeks-2; {
-		out = append(out, w)
-		switch {
-		case w < nearWeeks:
-			w++
-		case w < farWeeks:
-			w += 2
-		default:
-			w += 3
+	for w := range max(weeks-2, 0) {
+		n := first + w
+		if w < nearWeeks || w < farWeeks && n%2 == 0 || n%4 == 0 {
+			out = append(out, w)
 		}
 	}
 	return out
@@ -157,7 +155,7 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 	}
 	least = least * in.Futures / 20
 	var out []Entry
-	for _, w := range startWeeks(in.Weeks) {
+	for _, w := range startWeeks(start, in.Weeks) {
 		day := start + cal.Day(7*w)
 		if day < in.Date {
 			day = in.Date

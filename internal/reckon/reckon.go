@@ -126,9 +126,9 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 }
 
 // changeCost is what a new plan must be worth more, in meals, for each planting
-// or pull week of the plan before that it gives up. Ours: about the doubt in
-// the worth of one planting.
-const changeCost = 0.5
+// or pull week of the plan before that it gives up. Ours: twice what two plans
+// can be told apart by; docs/accuracy.md says what it keeps and costs.
+const changeCost = 2.0
 
 // modelOf joins the ground with what stands now.
 func modelOf(in *Inputs, g *Ground) (*model, error) {

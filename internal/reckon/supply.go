@@ -90,6 +90,9 @@ func shelfWeeks(in *Inputs, food int) int {
 	return int(math.Round(sum / float64(n) / 7))
 }
 
+// trayWeeks is the longest that pots at hand are taken to hold their places.
+const trayWeeks = 6
+
 // addShelf sets the places under lamps week by week, less what stands there.
 func (m *model) addShelf(in *Inputs, stays []standing) {
 	m.p.Shelf = make([]float64, m.p.Weeks)
@@ -100,9 +103,11 @@ func (m *model) addShelf(in *Inputs, stays []standing) {
 		if !s.tray {
 			continue
 		}
-		// A tray holds its places until it is set out, at the latest six
-		// weeks from now; the options that use it do not ask for places.
-		for k := 0; k < min(6, m.p.Weeks); k++ {
+		// A tray holds its places until it is of an age to be set out; the
+		// options that use it do not ask for places.
+		age := int(in.Date-s.since.Likely) / 7
+		left := min(max(int(s.crop.NurseryWeeks.High)+1-age, 1), trayWeeks)
+		for k := 0; k < min(left, m.p.Weeks); k++ {
 			m.p.Shelf[k] = math.Max(0, m.p.Shelf[k]-float64(s.count))
 		}
 	}

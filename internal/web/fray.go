@@ -32,7 +32,10 @@ func along(w cal.Window, q float64) float64 {
 // mark draws one item with its stroke at height y.
 func (c *pencil) mark(row Row, p placed, y float64, shelfY map[string]float64) Mark {
 	l := p.it.Line
-	m := Mark{No: p.it.No, Label: p.label, LabelX: p.labelX, LabelY: y - 10}
+	m := Mark{No: p.it.No, Label: p.label, LabelX: p.labelX, LabelY: y - 10, TX: p.l1, TY: y - laneTall + 12, TW: p.l2 - p.l1}
+	if !p.it.Tray {
+		m.ID = l.ID
+	}
 	if row.Shelf || p.it.Tray {
 		m.Thin = true
 		m.Path = fmt.Sprintf("M%s %sH%s", at(p.x1), at(y), at(p.x2))

@@ -21,6 +21,7 @@ type LinesPage struct {
 	Later    string
 	Says     string
 	Clashes  int
+	Changed  string // how much changed since an earlier week, "" = not known
 }
 
 // Link is one way to go on.
@@ -73,8 +74,23 @@ func (s *site) lines(r *http.Request, day *reckon.Day) (page, error) {
 		q := from + cal.Day(7*quarter*k)
 		p.Quarters = append(p.Quarters, drawPanel(day, p.Rows, span{q, q + 7*quarter}, narrowSheet, fmt.Sprintf("q%d", k+1)))
 	}
+	p.Wide.Asks = p.Asks
+	for k := range p.Quarters {
+		p.Quarters[k].Asks = p.Asks
+	}
+	for i := range p.Rows {
+		for k := range p.Rows[i].Items {
+			p.Rows[i].Items[k].Ask = p.Asks && !p.Rows[i].Items[k].Tray
+		}
+	}
+	if p.Asks {
+		p.Script = s.assets.href["lines.js"]
+	}
 	p.links(day, from, weeks)
 	p.Says = linesSays(day, p.Clashes)
+	if c := day.Changed; c != nil && len(c.Changes) > 0 {
+		p.Changed = c.Words
+	}
 	return p, nil
 }
 

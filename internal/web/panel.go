@@ -52,6 +52,7 @@ type Panel struct {
 	Bands       []Band
 	Keys        []KeyName
 	From, To    cal.Day
+	Asks        bool // lines may be tapped to ask why
 }
 
 // Tick is the first of a month.
@@ -85,6 +86,8 @@ type Mark struct {
 	Clash          string
 	HX, HY, HW, HH float64 // hatch
 	CX, CY         float64 // clash words
+	ID             string  // of the line, to ask why; "" = pots with no day yet
+	TX, TY, TW     float64 // where it is tapped
 }
 
 // KeyName is a name too long to be written along its line.

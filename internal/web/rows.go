@@ -24,6 +24,7 @@ type Row struct {
 type Item struct {
 	reckon.Line
 	No                    int    // over all rows, the same for the shelf and the space
+	Ask                   bool   // it may be asked why
 	Tray                  bool   // in pots, with no day known to move
 	Ends, SpaceName       string // where it ends up, for the shelf
 	Shown                 string // name with the number of plants

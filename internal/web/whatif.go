@@ -25,6 +25,7 @@ type WhatIfPage struct {
 	Answer  *reckon.Compared
 	Foods   []FoodBars
 	Keep    *KeepTrial
+	Forms   [4]string
 }
 
 // FoodBars is one food of the answer; the bars and the table are made from it.
@@ -46,6 +47,9 @@ type KeepTrial struct {
 func (s *site) whatif(r *http.Request, day *reckon.Day) (page, error) {
 	q := r.URL.Query()
 	p := &WhatIfPage{Frame: s.framed(r, day, "What if…?", "whatif"), V: map[string]string{"by": "10", "minutes": "10"}}
+	for i := range p.Forms {
+		p.Forms[i] = ledger.NewID()
+	}
 	for k := range q {
 		p.V[k] = clip(q.Get(k), 60)
 	}
@@ -80,6 +84,21 @@ func (s *site) whatif(r *http.Request, day *reckon.Day) (page, error) {
 	p.Foods = foodBars(c.Foods)
 	p.Keep = keepTrial(t, day)
 	return p, nil
+}
+
+// askWhatif takes a question to the page that answers it. It writes nothing.
+func (s *site) askWhatif(w http.ResponseWriter, r *http.Request) {
+	if err := readForm(r); err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	v := url.Values{}
+	for _, k := range []string{"ask", "space", "do", "by", "minutes", "skip", "since", "until"} {
+		if x := r.PostForm.Get(k); x != "" {
+			v.Set(k, clip(x, 60))
+		}
+	}
+	http.Redirect(w, r, "/whatif?"+v.Encode(), http.StatusSeeOther)
 }
 
 // trialOf reads the question; words say what is wrong with it.

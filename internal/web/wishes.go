@@ -37,6 +37,7 @@ func (s *site) wishRoutes() []route {
 	return []route{
 		{"/wishes", s.view(s.wishes), s.saveWish},
 		{"/whatif", s.view(s.whatif), nil},
+		{"/whatif/ask", nil, s.askWhatif},
 		{"/why/{line}", s.view(s.why), nil},
 	}
 }
