@@ -99,7 +99,7 @@ func demoInputs(t testing.TB, c demoCase) *Inputs {
 }
 
 // storyUntil is the demo's record to a date.
-func storyUntil(t *testing.T, g *garden.Garden, date cal.Day) []ledger.Event {
+func storyUntil(t testing.TB, g *garden.Garden, date cal.Day) []ledger.Event {
 	t.Helper()
 	events, err := story.Events(demo.EventsCSV, g, date)
 	if err != nil {
