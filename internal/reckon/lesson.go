@@ -78,12 +78,12 @@ func (r *Result) lesson(spaces []SpaceDay, book *crop.Book) *Lesson {
 			if !ok {
 				continue
 			}
-			used[x.CropID] = true
 			line := LessonLine{Crop: c.Name, Plants: x.Plants, Standing: x.Standing, Way: "sown or planted", In: x.In, First: x.First, Until: x.Out, OfTwenty: x.OfTwenty}
 			if x.OnShelf != 0 {
 				line.Way = "raised on the shelf, then set out"
 			}
-			line.Reasons = lessonReasons(x, c, foods)
+			line.Reasons = lessonReasons(x, c, foods, used[x.CropID])
+			used[x.CropID] = true
 			ls.Lines = append(ls.Lines, line)
 			l.Plants++
 		}
@@ -107,8 +107,19 @@ func (r *Result) bookFoods() map[string]bool {
 
 // lessonReasons says anew why a planting is where it is, from figures alone:
 // the day's own sentences may hold the household's words.
-func lessonReasons(x Line, c *crop.Crop, foods map[string]bool) []string {
+// What is true of the crop anywhere is said once.
+func lessonReasons(x Line, c *crop.Crop, foods map[string]bool, said bool) []string {
 	var out []string
+	failing := ""
+	if n := 20 - x.OfTwenty; !x.Standing && n > 0 && n <= 20 {
+		failing = fmt.Sprintf("In %d of 20 runs of the weather it fails; that was counted against it.", n)
+	}
+	if said {
+		if failing != "" {
+			out = append(out, failing)
+		}
+		return out
+	}
 	for _, f := range c.Foods {
 		if foods[f] {
 			out = append(out, "It gives "+f+".")
@@ -134,8 +145,8 @@ func lessonReasons(x Line, c *crop.Crop, foods map[string]bool) []string {
 	if x.OnShelf != 0 {
 		out = append(out, fmt.Sprintf("Raised on a shelf for about %.0f weeks, it holds the ground for that much less.", c.NurseryWeeks.Value))
 	}
-	if n := 20 - x.OfTwenty; !x.Standing && n > 0 && n <= 20 {
-		out = append(out, fmt.Sprintf("In %d of 20 runs of the weather it fails; that was counted against it.", n))
+	if failing != "" {
+		out = append(out, failing)
 	}
 	return out
 }

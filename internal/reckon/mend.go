@@ -124,7 +124,7 @@ func (r *Result) mendTable(ctx context.Context, rows []FoodRow) {
 		for k := range rows[i].Holes {
 			h := &rows[i].Holes[k]
 			if !h.Asked && h.Words == "" {
-				h.Words = "A short one; what would mend it was not looked for."
+				h.Words = "What would mend it was not looked for: only a food's two longest holes are."
 			}
 			h.choose()
 			if h.Asked && len(h.Mends) == 0 {

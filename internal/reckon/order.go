@@ -21,14 +21,14 @@ type Order struct {
 // OrderRow is one crop of the order.
 type OrderRow struct {
 	Crop, CropID string
-	Varieties    string // in the tin, "" = any
-	Sort         string // "seeds", else what is planted: "tubers", "sets or cloves", "young plants"
-	Plants       int    // wanted over the plan
-	Least, Most  int    // to have, so that nine times in ten enough come up: best and worst seed
-	Tin          string // what is at hand, in words; "" = none
-	Have         int    // seeds at hand; -1 = plenty, no count
-	Buy          int    // to buy by the worst seed, 0 = none
-	By           cal.Day
+	Varieties    string  // in the tin, "" = any
+	Sort         string  // "seeds", else what is planted: "tubers", "sets or cloves", "young plants"
+	Plants       int     // wanted over the plan
+	Least, Most  int     // to have, so that nine times in ten enough come up: best and worst seed
+	Tin          string  // what is at hand, in words; "" = none
+	Have         int     // seeds at hand; -1 = plenty, no count
+	Buy          int     // to buy by the worst seed, 0 = none
+	By           cal.Day // of the first start the tin does not serve; of the first at all when it serves them all
 	Starts       []OrderStart
 	Test         bool // old enough to be tested first
 }
@@ -218,5 +218,14 @@ func (r *Result) fromTin(row *OrderRow) {
 	row.Varieties, row.Tin = list(names), list(said)
 	if row.Have >= 0 {
 		row.Buy = max(0, row.Most-row.Have)
+	}
+	// What the tin serves first need not be bought for.
+	left := row.Have
+	for _, s := range row.Starts {
+		if row.Buy > 0 && s.Most > left {
+			row.By = s.On
+			break
+		}
+		left -= s.Most
 	}
 }

@@ -30,12 +30,16 @@ func TestOrderCoversThePlan(t *testing.T) {
 		for _, row := range r.Day.Papers.Order.Rows {
 			got[row.CropID] = row.Plants
 			cr, _ := r.in.Book.Crop(crop.ID(row.CropID))
-			plants, least := 0, 0
+			plants, least, used := 0, 0, 0
 			for _, s := range row.Starts {
 				plants += s.Plants
 				least += s.Least
-				if s.On < r.in.Date || s.On < row.By {
-					t.Errorf("%s %s: to be started on %s, needed by %s", c.name, row.CropID, s.On, row.By)
+				if s.On < r.in.Date {
+					t.Errorf("%s %s: to be started on %s, which is past", c.name, row.CropID, s.On)
+				}
+				used += s.Most
+				if row.Have >= 0 && s.On < row.By && used > row.Have {
+					t.Errorf("%s %s: the tin's %d are short on %s, to be bought by %s", c.name, row.CropID, row.Have, s.On, row.By)
 				}
 				if row.Sort != "seeds" || s.Verb == "plant" {
 					continue

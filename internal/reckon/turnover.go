@@ -73,6 +73,17 @@ func (r *Result) turnover(sp garden.Space, day SpaceDay) Turnover {
 	return t
 }
 
+// goesIn adds a line, to the same crop's when it goes in on the same day.
+func (t *Turnover) goesIn(l Line) {
+	for i := range t.In {
+		if x := &t.In[i]; x.CropID == l.CropID && x.In == l.In && (x.OnShelf != 0) == (l.OnShelf != 0) {
+			x.Plants += l.Plants
+			return
+		}
+	}
+	t.In = append(t.In, l)
+}
+
 func goes(ls []Line) string {
 	if len(ls) == 1 {
 		return "goes"
@@ -107,7 +118,7 @@ func (t *Turnover) sort(lines []Line, date cal.Day) {
 		case l.Standing:
 			old = append(old, l)
 		case len(t.In) == 0 || l.In.Likely <= t.In[0].In.Likely+10:
-			t.In = append(t.In, l)
+			t.goesIn(l)
 		}
 	}
 	by := cal.Day(math.MaxInt32)
@@ -184,6 +195,9 @@ func (r *Result) work(t *Turnover, sp garden.Space) {
 			deep := ""
 			if c.SowDepthMM.Known() {
 				deep = fmt.Sprintf(", %.0f to %.0f mm deep", c.SowDepthMM.Low, c.SowDepthMM.High)
+				if c.SowDepthMM.Low == c.SowDepthMM.High {
+					deep = fmt.Sprintf(", %.0f mm deep", c.SowDepthMM.Low)
+				}
 			}
 			step(fmt.Sprintf("Sow %s for %s, to stand %.0f cm apart%s.", l.Crop, plants(l.Plants), 100*c.SpacingM.Value, deep),
 				fmt.Sprintf("Makes it in %d of 20. How many seeds: see the seed order.", l.OfTwenty), "")
