@@ -224,6 +224,9 @@ func (s *site) bringOne(r *http.Request, day *reckon.Day, e heldEntry, off time.
 	}
 	if e.Stamped {
 		on -= cal.Day(math.Round(off.Hours() / 24))
+		if on > day.Date+1 { // nobody typed it: the garden's day stands still, as in the demonstration
+			on = day.Date
+		}
 	}
 	if on > day.Date+1 { // a phone east of here may be a day ahead
 		p.Faults["day"] = "That day has not come yet."
