@@ -3,6 +3,7 @@ module bedweek
 go 1.26.0
 
 require (
+	codeberg.org/go-pdf/fpdf v0.12.0 // sheets of labels in millimetres, as PDF
 	github.com/arran4/golang-ical v0.3.4 // the plan as iCalendar
 	github.com/goccy/go-yaml v1.19.2 // the garden file, with places and remarks kept
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3 // tests: the garden file's schema

@@ -134,11 +134,35 @@ func (s *story) crowd(date, id string) {
 	}
 }
 
+// carry moves a tray within the shelf and the bench.
+func (s *story) carry(where, space, crop, variety string) {
+	for _, from := range []string{"store", "bench"} {
+		if p := s.find(from, crop, variety); p != nil {
+			p.space = space
+			return
+		}
+	}
+	s.t.Errorf("%s: no tray of it stands there", where)
+}
+
 func (s *story) tell(r map[string]string) {
 	t := s.t
 	n, where := 0, fmt.Sprintf("%s %s %s in %s", r["date"], r["kind"], r["crop"], r["space"])
 	if r["count"] != "" {
 		n = int(number(t, r["count"]))
+	}
+	switch r["kind"] {
+	case "seed tested", "described":
+		if r["space"] != "" {
+			t.Errorf("%s: a packet stands in no space", where)
+		}
+		if _, ok := s.book.Crop(crop.ID(r["crop"])); !ok {
+			t.Errorf("%s: no such crop", where)
+		}
+		return
+	case "hardening", "pricked out", "potted on":
+		s.carry(where, r["space"], r["crop"], r["variety"])
+		return
 	}
 	if _, ok := s.garden.Space(garden.SpaceID(r["space"])); !ok {
 		t.Errorf("%s: no such space", where)

@@ -243,7 +243,7 @@ func (d *desk) void(ctx context.Context, event string) error {
 // options wires the desk to the pages.
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
-		Entry: d.entry(), Light: d.light, TallCosts: d.tallCosts, Crops: d.cropDesk,
+		Entry: d.entry(), Light: d.light, Names: d.names, TallCosts: d.tallCosts, Crops: d.cropDesk,
 		Wishes: &web.Wishes{Try: d.try, Why: d.why, Prices: d.prices, Likeness: d.likeness, Kept: d.keptPlans},
 		Day:    d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {

@@ -75,7 +75,33 @@ func (s *story) tell(on cal.Day, row []string) error {
 	moved := ""
 	switch kind {
 	case ledger.Sown:
-		body = ledger.Started{Crop: crop, Variety: variety, Space: space, Count: int(count), Note: note}
+		body = ledger.Started{Crop: crop, Variety: variety, Space: space, Count: int(count), Lot: s.lot(crop, variety), Note: note}
+	case ledger.SeedTested:
+		lot := s.lot(crop, variety)
+		of, err := number(strings.TrimPrefix(note, "of "))
+		if err != nil || lot == "" {
+			return errors.New("a test wants a lot of the tin, and its note as of 20")
+		}
+		body = ledger.Germination{Lot: lot, Sown: int(of), Up: int(count)}
+	case ledger.Described:
+		feature, value, ok := strings.Cut(note, ": ")
+		if !ok {
+			return errors.New("a look wants its note as leaf edge: curled")
+		}
+		body = ledger.Trait{Crop: crop, Variety: variety, Feature: feature, Value: value, By: "packet"}
+	case ledger.PrickedOut, ledger.PottedOn, ledger.Hardening:
+		t := s.tray(crop, variety)
+		if t == nil {
+			return errors.New("no tray of it stands there")
+		}
+		b := ledger.Handover{Planting: t.id, Pot: note}
+		if t.space != space {
+			b.Space, t.space = space, space
+		}
+		if count > 0 && int(count) < t.count {
+			b.Count, b.Rest, t.count = int(count), "gone", int(count)
+		}
+		body = b
 	case ledger.PutOut:
 		b := ledger.Started{Crop: crop, Variety: variety, Space: space, Count: int(count), Note: note}
 		if t := s.tray(crop, variety); t != nil {
@@ -131,6 +157,16 @@ func (s *story) tell(on cal.Day, row []string) error {
 		s.plantings = append(s.plantings, told{id, space, crop, variety, int(count), false})
 	}
 	return nil
+}
+
+// lot finds the packet of the garden file's tin, "" = none.
+func (s *story) lot(crop, variety string) string {
+	for _, l := range s.g.Seeds {
+		if string(l.Crop) == crop && l.Variety == variety {
+			return l.ID
+		}
+	}
+	return ""
 }
 
 // standing finds the youngest planting of a crop in a space.

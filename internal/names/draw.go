@@ -23,8 +23,8 @@ func shapeOf(feature, value string) string {
 		alternateSmaller bool
 	}{
 		{"fine", 9, 0.62, true, 0.9, 0, true},
-		{"curl", 15, 0.2, false, 1, 0.08, false},
-		{"frill", 15, 0.2, false, 1, 0.08, false},
+		{"curl", 11, 0.16, false, 1, 0.04, false},
+		{"frill", 11, 0.16, false, 1, 0.04, false},
 		{"lobe", 3, 0.45, false, 1, 0, false},
 		{"tooth", 10, 0.16, true, 1, 0, false},
 		{"wav", 5, 0.12, false, 1, 0, false},

@@ -49,8 +49,12 @@ type Rate struct {
 // staleAfter is how long a test is believed: a season and a winter. Ours.
 const staleAfter = 400
 
-// untestedHigh is the most that is believed of seed nobody tested.
-const untestedHigh = 0.95
+// untestedHigh is the most that is believed of seed nobody tested; untestedLow
+// the least of young seed no standard names. Common practice, no source.
+const (
+	untestedLow  = 0.5
+	untestedHigh = 0.95
+)
 
 // tin lists the lots: those of the garden file and those of the entries, those
 // with something to decide first.
@@ -97,7 +101,7 @@ func (l Lot) rank() int {
 
 func (d *Desk) lot(s ledger.LotState, base int) Lot {
 	l := Lot{ID: s.ID, Tag: d.lotTag(s.ID), CropID: s.Crop, Crop: d.cropName(s.Crop), Variety: s.Variety, OneOf: s.OneOf, Year: s.Year,
-		Source: s.Source, From: s.From, FromFile: s.FromFile, Left: -1, Gone: s.Gone, Tests: s.Tests, Life: d.facts.life[s.Crop], Age: -1}
+		Source: s.Source, From: s.From, FromFile: s.FromFile, Left: -1, Gone: s.Gone, Tests: s.Tests, Life: d.life(s.Crop), Age: -1}
 	if n, ok := s.Counted(base); ok {
 		l.Left = n
 	}
@@ -112,6 +116,24 @@ func (d *Desk) lot(s ledger.LotState, base int) Lot {
 	}
 	l.Rate = d.rate(l)
 	return l
+}
+
+// life is how long seed of a crop keeps; for a crop no list has, that of
+// another crop of the same plant (cherry tomatoes are tomatoes).
+func (d *Desk) life(id string) Life {
+	if l, ok := d.facts.life[id]; ok {
+		return l
+	}
+	c, ok := d.Book.Crop(crop.ID(id))
+	if !ok {
+		return Life{}
+	}
+	for _, o := range d.Book.Crops {
+		if l, ok := d.facts.life[string(o.ID)]; ok && o.Latin == c.Latin {
+			return l
+		}
+	}
+	return Life{}
 }
 
 // rate says what share comes up: by a test when there is one, else as a range.
@@ -151,15 +173,18 @@ func (d *Desk) rate(l Lot) Rate {
 		r.Words = fmt.Sprintf("%s old. Lists disagree: it keeps %s.", yearsOld(l.Age), years(life))
 		r.High, r.Known = untestedHigh, true
 	case listed:
-		r.Words = fmt.Sprintf("%s old, and lists say it keeps %s. Seed sold must come up at %s or more.", yearsOld(l.Age), years(life), percent(least))
+		r.Words = fmt.Sprintf("%s old, and lists say it keeps %s. Seed sold in the United States must come up at %s or more, or the label says so.", yearsOld(l.Age), years(life), percent(least))
 		r.Low, r.High, r.Known = least, untestedHigh, true
 	default:
-		r.Words = fmt.Sprintf("%s old, and lists say it keeps %s.", yearsOld(l.Age), years(life))
+		r.Words = fmt.Sprintf("%s old, and lists say it keeps %s. Usually half to nearly all of such seed comes up.", yearsOld(l.Age), years(life))
+		r.Low, r.High, r.Known = untestedLow, untestedHigh, true
 	}
 	if life.High > 0 {
 		r.Basis = d.sourceWords(life.Sources)
 	}
-	if r.Low > 0 {
+	if r.Low > 0 && !listed {
+		r.Basis += "; the share: common practice"
+	} else if r.Low > 0 {
 		r.Basis += "; " + d.facts.sources["CFR-201"]
 	}
 	return r
@@ -233,7 +258,7 @@ func (l Lot) Need(n int) Need {
 		if out.Plain > 0 && out.Plain < k {
 			out.Words += fmt.Sprintf(" Just %d would do it about every other time.", out.Plain)
 		}
-	case r.Known && r.Low > 0:
+	case r.Known && r.Low > 0 && !r.Stale:
 		out.Least, _ = chance.SeedsNeeded(r.High, n, needSure)
 		out.Most, _ = chance.SeedsNeeded(r.Low, n, needSure)
 		out.Words = fmt.Sprintf("Sow %d to %d for %s, to have them 9 times in 10: %d if %s come up, %d if only %s do. A test narrows it.",

@@ -36,7 +36,7 @@ func formOf(t *testing.T, root *node, action string, nth int) url.Values {
 		}
 		v := url.Values{}
 		for _, in := range f.find("input") {
-			if in.attr["type"] == "radio" && in.attr["checked"] == "" {
+			if (in.attr["type"] == "radio" || in.attr["type"] == "checkbox") && in.attr["checked"] == "" {
 				continue
 			}
 			v.Add(in.attr["name"], in.attr["value"])

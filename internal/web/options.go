@@ -8,6 +8,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
+	"bedweek/internal/names"
 	"bedweek/internal/reckon"
 )
 
@@ -49,6 +50,10 @@ type Options struct {
 	// Light answers about sun and shade as the garden is now, corrections
 	// included; nil = there are no such pages.
 	Light func(ctx context.Context) (*reckon.LightDesk, error)
+
+	// Names answers about seed, trays and which plant is which, with everything
+	// noted so far; nil = there are no such pages.
+	Names func(ctx context.Context) (*names.Desk, error)
 
 	// TallCosts tells what tall plantings of the plan take from their
 	// neighbours; nil = not told.

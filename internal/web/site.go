@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"html/template"
 	"net/http"
+	"slices"
 	"strings"
 	"sync"
 	"time"
@@ -89,7 +90,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
-	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(append(s.cropRoutes(), s.wishRoutes()...), s.paperRoutes()...)...)...)
+	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(append(append(s.cropRoutes(), s.namesRoutes()...), s.wishRoutes()...), s.paperRoutes()...)...)...)
 }
 
 // mux answers every route, and in words to anything else.
@@ -209,6 +210,7 @@ type Frame struct {
 	Script  string // "" = the page has none
 	Entry   bool   // the garden can be described through pages
 	Lit     bool   // there are pages about sun and shade
+	Seeded  bool   // there are pages about seed, trays and identity
 	Crops   bool   // there are pages about crops
 	Mode    string // bed, big or dark; "" = plain
 	Asks    bool   // there are pages about wishes, what-ifs and reasons
@@ -219,7 +221,7 @@ func (f *Frame) frame() *Frame { return f }
 
 // bare makes a frame that knows nothing of the garden.
 func (s *site) bare(title, here string) Frame {
-	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil, Crops: s.o.Crops != nil,
+	f := Frame{Title: title, Here: here, Demo: s.o.Demo, Entry: s.o.Entry != nil, Lit: s.o.Light != nil, Seeded: s.o.Names != nil, Crops: s.o.Crops != nil,
 		Asks:  s.o.Wishes != nil,
 		Paper: s.assets.href["paper.css"], Icon: s.assets.href["icon.svg"], Outbox: s.outbox()}
 	f.Sheets = []string{s.assets.href["base.css"]}
@@ -262,6 +264,9 @@ func (f Frame) Menu() []MenuEntry {
 		{"/keep", "Pull?", f.Here == "keep"},
 		{"/table", "Table", f.Here == "table"},
 		{"/dry", "Water", f.Here == "dry" || f.Here == "away"},
+	}
+	if f.Seeded {
+		m = append(m, MenuEntry{"/seeds", "Seeds", slices.Contains([]string{"seeds", "lotform", "lot", "plant", "move", "seed", "which", "labels"}, f.Here)})
 	}
 	if f.Entry {
 		m = append(m, MenuEntry{"/entry", "Garden", strings.HasPrefix(f.Here, "entry")})

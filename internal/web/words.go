@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -21,6 +22,8 @@ var helpers = template.FuncMap{
 	"window":    window,
 	"plural":    plural,
 	"capital":   name,
+	"fresh":     ledger.NewID,
+	"story":     func(items []TellItem, back string) Story { return Story{items, back} },
 	"many":      many,
 	"after":     after,
 	"compass":   reckon.Compass,
