@@ -88,7 +88,7 @@ func (s *site) plant(r *http.Request, day *reckon.Day) (page, error) {
 
 // plantSays is the first sentence about a group.
 func plantSays(g *names.Group) string {
-	s := name(g.CountWords()) + " of " + g.Name() + " in " + g.SpaceName
+	s := name(g.CountWords()) + ", " + g.SpaceName
 	if g.Ended != 0 {
 		s = name(g.Name()) + " stood in " + g.SpaceName + " until " + g.Ended.Long()
 		if g.Cause != "" {
@@ -208,23 +208,14 @@ func (s *site) handPage(r *http.Request, day *reckon.Day, d *names.Desk, v url.V
 	if g.Count > 0 {
 		p.All = "All " + strconv.Itoa(g.Count)
 	}
-	if w := chosenWords(p.Spaces); w != "" && (st.kind == ledger.PutOut || p.Space != g.Space) {
-		p.All += ", to " + w
+	if st.kind == ledger.PutOut || st.kind == ledger.Hardening {
+		p.All += " go there"
 	}
 	p.Lead = moveLead(st.kind)
 	if st.kind == ledger.PutOut || st.kind == ledger.PottedOn || st.kind == ledger.PrickedOut {
 		p.Caution = "Dampen dusty mix, open a door, wash hands: potting dust can carry Legionella."
 	}
 	return p, nil
-}
-
-func chosenWords(opts []Option) string {
-	for _, o := range opts {
-		if o.Chosen && o.Value != "" {
-			return o.Words
-		}
-	}
-	return ""
 }
 
 func moveLead(k ledger.Kind) string {
