@@ -28,6 +28,8 @@ type Mend struct {
 	Option, Crop, CropID string
 	Space, SpaceName     string
 	Plants               int
+	Way                  string     // as of a Line: "sow", "set" or "plant"
+	Since, Until         cal.Day    // when it takes the ground and frees it
 	Verb                 string     // "sow", "sow on the shelf", "set out", "plant"
 	From, By             cal.Day    // to be done between these days
 	SetOut               cal.Day    // for what is raised on the shelf, else 0
@@ -328,7 +330,8 @@ func (r *Result) mend(ctx context.Context, study *season.Study, food int, h *Hol
 	o := &p.Options[opt]
 	e := m.entries[m.entry[opt]]
 	sp := r.in.Garden.Spaces[m.spaces[o.Space]]
-	out := Mend{Option: o.ID, Crop: e.Crop.Name, CropID: string(e.Crop.ID), Space: string(sp.ID), SpaceName: spaceName(sp), Worth: math.Min(f.Worth, 0)}
+	out := Mend{Option: o.ID, Crop: e.Crop.Name, CropID: string(e.Crop.ID), Space: string(sp.ID), SpaceName: spaceName(sp), Worth: math.Min(f.Worth, 0),
+		Way: wayWord(e.Way), Since: e.Day.Monday(), Until: p.Start + cal.Day(7*o.End+6)}
 	for _, pl := range f.Plan.Plantings {
 		if pl.Option == opt {
 			out.Plants = pl.Plants

@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 	"bedweek/internal/season"
 )
 
@@ -47,6 +48,10 @@ func TestMendsHoldWhatTheyPromise(t *testing.T) {
 					}
 					if m.Closes < 1 || m.OfTwenty < 10 || m.First < h.From || m.Last > h.To || m.Plants < 1 || m.Worth > 0 {
 						t.Errorf("%s, %s: %+v", c.name, row.Name, m)
+					}
+					line := ledger.PlanLine{Space: m.Space, Crop: m.CropID, Way: m.Way, Since: m.Since, Until: m.Until, Plants: m.Plants}
+					if i := r.model.finder().find(line); i != option[m.Option] {
+						t.Errorf("%s: taken into the plan, %s would be option %d", c.name, m.Option, i)
 					}
 					if told > 6 { // the rest is the same working
 						continue

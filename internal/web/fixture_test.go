@@ -265,7 +265,7 @@ func fixtureHoles(i int, f reckon.FoodRow) []reckon.Hole {
 		h.Words = ""
 		for k := range 1 + i%3 {
 			sp, c := fixtureSpaces[(i+k)%20], fixtureCrops[(i+k)%12]
-			m := reckon.Mend{Option: sp.id + c.ID, Crop: c.Name, CropID: c.ID, Space: sp.id, SpaceName: sp.name, Plants: 6 + k, Verb: "sow", From: today + cal.Day(7*k), By: today + 20,
+			m := reckon.Mend{Option: fmt.Sprintf("%s.%s.%d.%d", sp.id, c.ID, i, k), Crop: c.Name, CropID: c.ID, Space: sp.id, SpaceName: sp.name, Plants: 6 + k, Verb: "sow", Way: "sow", Since: (today + cal.Day(7*k)).Monday(), Until: today.Monday() + 97, From: today + cal.Day(7*k), By: today + 20,
 				Closes: h.To - h.From + 1, First: h.From, Last: h.To, OfTwenty: 12 + k, Gain: 4.4, Worth: -1.5 * float64(k)}
 			if k == 1 {
 				m.Verb, m.SetOut, m.Costs = "sow on the shelf", today+40, []reckon.FoodCost{{Food: "Roots", Meals: 3.2}, {Food: "Herbs", Meals: 1}}

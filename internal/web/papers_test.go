@@ -3,11 +3,13 @@ package web
 import (
 	"fmt"
 	"net/http/httptest"
+	"net/url"
 	"strconv"
 	"strings"
 	"testing"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 )
 
 // TestYearSheetPictureAndTableAgree reads the lines, dots and brackets of every
@@ -87,5 +89,62 @@ func TestTheLessonFileStandsAlone(t *testing.T) {
 		if strings.Contains(body, bad) {
 			t.Errorf("the file holds %q", bad)
 		}
+	}
+}
+
+// TestAMendIsTakenIntoThePlan sends the forms of the table: the lock is the
+// mend's own line, the wants are a meal more and a meal less, and a mend that
+// is gone is refused.
+func TestAMendIsTakenIntoThePlan(t *testing.T) {
+	d := wishDay("Some words.")
+	g := &fakeGarden{day: d}
+	h, err := New(g.withWishes("Some words."))
+	if err != nil {
+		t.Fatal(err)
+	}
+	sent := 0
+	for _, f := range open(t, h, "/table").find("form") {
+		if f.attr["action"] != "/wishes" || sent == 8 {
+			continue
+		}
+		v := url.Values{}
+		for _, in := range f.find("input") {
+			v.Set(in.attr["name"], in.attr["value"])
+		}
+		n := len(g.events)
+		if v.Get("what") == "want" {
+			v.Set("food", "salad") // the fixture's foods are not the book's
+		}
+		if w := ask(h, "POST", "/wishes", v); w.Code != 303 || len(g.events) != n+1 {
+			t.Fatalf("%v: %d, %s", v, w.Code, w.Body)
+		}
+		sent++
+		b := g.events[n].body.(ledger.Wish)
+		if v.Get("what") == "want" {
+			if want := map[string]float64{"more": 1, "less": -1}[v.Get("more")]; b.Meals != want {
+				t.Errorf("%v: %g meals, want %g", v, b.Meals, want)
+			}
+			continue
+		}
+		found := false
+		for _, row := range d.Table {
+			for _, hole := range row.Holes {
+				for _, m := range hole.Mends {
+					if m.Option == v.Get("mend") {
+						found = b.What == "lock" && b.Space == m.Space && b.Crop == m.CropID && b.Way == m.Way && b.Since == m.Since && b.Until == m.Until && b.Plants == m.Plants
+					}
+				}
+			}
+		}
+		if !found {
+			t.Errorf("the wish %+v is no mend's line", b)
+		}
+	}
+	if sent < 6 {
+		t.Errorf("%d forms sent", sent)
+	}
+	gone := url.Values{"form": {ledger.NewID()}, "what": {"lock"}, "mend": {"nowhere"}}
+	if w := ask(h, "POST", "/wishes", gone); w.Code != 410 {
+		t.Errorf("a mend that is gone: %d", w.Code)
 	}
 }

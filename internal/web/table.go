@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
@@ -19,16 +20,17 @@ type TablePage struct {
 // FoodCloth is one food over the weeks: its strip, and the table behind it.
 type FoodCloth struct {
 	reckon.FoodRow
-	Woven  bool   // drawn: the six worst
-	Cloth  string // path of the threads
-	Ridge  string // path of the threads bunched above the rule: more than is wanted
-	Bare   string // path of weeks not wanted
-	Ticks  []Tick
-	Spots  []HoleSpot
-	Most   string // weeks of glut, "" = none
-	Said   string // for a reader of the picture
-	Weekly []FoodLine
-	Plants bool // counted in plants in flower, not meals
+	Woven      bool   // drawn: the six worst
+	Cloth      string // path of the threads
+	Ridge      string // path of the threads bunched above the rule: more than is wanted
+	Bare       string // path of weeks not wanted
+	Ticks      []Tick
+	Spots      []HoleSpot
+	Most       string // weeks of glut, "" = none
+	Said       string // for a reader of the picture
+	Weekly     []FoodLine
+	Plants     bool   // counted in plants in flower, not meals
+	More, Less string // forms that want a meal a week more or less
 }
 
 // HoleSpot is a hole with its place in the strip and its mends in words.
@@ -44,6 +46,7 @@ type HoleSpot struct {
 type MendLine struct {
 	reckon.Mend
 	Do, Closes, Gives, Costs, In string
+	Form                         string // takes it into the plan
 }
 
 // FoodLine is one week of one food.
@@ -122,7 +125,7 @@ const beeFood = "flowers for the bees"
 // has enough, is broken in the others, and has a twin above the rule where
 // there is more than is wanted.
 func cloth(day *reckon.Day, f reckon.FoodRow, woven bool) FoodCloth {
-	c := FoodCloth{FoodRow: f, Woven: woven, Plants: f.Food == beeFood}
+	c := FoodCloth{FoodRow: f, Woven: woven, Plants: f.Food == beeFood, More: ledger.NewID(), Less: ledger.NewID()}
 	weeks := min(len(f.Weeks), len(day.WeekOf))
 	glut, first, last := 0, 0, 0
 	for w := range weeks {
@@ -166,6 +169,21 @@ func holeSpot(day *reckon.Day, f reckon.FoodRow, h reckon.Hole, no int, step flo
 	return s
 }
 
+// mendLineOf is a mend as the line it would be in the plan.
+func mendLineOf(day *reckon.Day, option string) (reckon.Line, bool) {
+	for _, f := range day.Table {
+		for _, h := range f.Holes {
+			for _, m := range h.Mends {
+				if m.Option == option {
+					return reckon.Line{ID: m.Option, Space: m.Space, Crop: m.Crop, CropID: m.CropID, Plants: m.Plants, Way: m.Way,
+						In: cal.Window{Early: m.Since, Likely: m.Since, Late: m.Since}, Holds: m.Until}, true
+				}
+			}
+		}
+	}
+	return reckon.Line{}, false
+}
+
 // weekFrom names the week of a day; what is done lies within a week.
 func weekFrom(d, seen cal.Day) string {
 	if d.Monday() <= seen.Monday() {
@@ -176,7 +194,7 @@ func weekFrom(d, seen cal.Day) string {
 
 // mendLine says one mend: what to do by when, what it closes, what it costs.
 func mendLine(day *reckon.Day, h reckon.Hole, m reckon.Mend, plants bool) MendLine {
-	l := MendLine{Mend: m}
+	l := MendLine{Mend: m, Form: ledger.NewID()}
 	when := weekFrom(m.From, day.Date)
 	if m.By.Monday() > m.From.Monday() {
 		when += ", at the latest " + weekFrom(m.By, day.Date)

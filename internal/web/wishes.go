@@ -261,6 +261,9 @@ func (s *site) wishOf(r *http.Request, day *reckon.Day, f faults) (ledger.Kind, 
 		return ledger.PlanKept, *k, "The plan is kept as \"" + k.Name + "\".", nil
 	case ledger.WishLock, ledger.WishRefuse:
 		l, ok := plannedLine(day, v.Get("line"))
+		if at := v.Get("mend"); at != "" && b.What == ledger.WishLock {
+			l, ok = mendLineOf(day, at)
+		}
 		if !ok {
 			return "", nil, "", errGone
 		}
