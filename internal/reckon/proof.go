@@ -18,33 +18,31 @@ type proof struct {
 }
 
 // boundShare is the work of the proof as a share of the search's.
-const boundShare = 3
+const boundShare = 2
 
-// proving begins the proof beside the search; the function it returns waits
-// for it and judges a plan by it.
-func proving(ctx context.Context, p *season.Problem, work int) func(plan *season.Plan) proof {
+// prove finds the prices: they guide the search, and judge its plan after.
+func prove(ctx context.Context, p *season.Problem, work, workers int) *season.Certificate {
 	if work <= 0 {
 		work = DefaultWork
 	}
-	done := make(chan *season.Certificate, 1)
-	go func() {
-		done <- season.Bound(ctx, p, season.BoundLimits{Work: min(work/boundShare, season.DefaultBoundWork)})
-	}()
-	return func(plan *season.Plan) proof {
-		x := proof{certificate: <-done, value: season.Expect(p, plan)}
-		nothing := season.Plan{Pull: make([]int, len(p.Stays))}
-		for i := range p.Stays {
-			nothing.Pull[i] = min(p.Stays[i].End, p.Weeks-1)
-		}
-		x.nothing = season.Expect(p, &nothing)
-		if x.certificate == nil || plan.Status == season.Infeasible {
-			return x
-		}
-		// The pages say a gap only after the checker has looked.
-		x.certificate.Bound = season.CheckBound(p, x.certificate)
-		x.gap, x.ok = season.Gap(x.certificate.Bound, x.value, x.nothing)
+	return season.Bound(ctx, p, season.BoundLimits{Work: min(work/boundShare, season.DefaultBoundWork), Workers: workers})
+}
+
+// judge says what the prices prove of a plan.
+func judge(p *season.Problem, c *season.Certificate, plan *season.Plan) proof {
+	x := proof{certificate: c, value: season.Expect(p, plan)}
+	nothing := season.Plan{Pull: make([]int, len(p.Stays))}
+	for i := range p.Stays {
+		nothing.Pull[i] = min(p.Stays[i].End, p.Weeks-1)
+	}
+	x.nothing = season.Expect(p, &nothing)
+	if x.certificate == nil || plan.Status == season.Infeasible {
 		return x
 	}
+	// The pages say a gap only after the checker has looked.
+	x.certificate.Bound = season.CheckBound(p, x.certificate)
+	x.gap, x.ok = season.Gap(x.certificate.Bound, x.value, x.nothing)
+	return x
 }
 
 // words says the proof in a sentence.

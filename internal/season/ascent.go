@@ -19,10 +19,20 @@ type ascent struct {
 	typical []float64 // by price: the size it usually has, 0 = it stays as it is
 	likely  []int     // by option: number of plants last time
 	use     []float64 // by price: used at the prices
+	halves  [2]half   // the options are priced in two halves, one after the other or at once
+	workers int
 	work    int
 	reach   []float64 // by option: never below its worth when last looked at
 	all     []int32
 	some    []int32
+}
+
+// half prices one half of the options; the sums of both are then added in their
+// order, so that the result does not depend on the number of workers.
+type half struct {
+	m   *market // reads the prices of the ascent's, with room of its own to reckon in
+	use []float64
+	sum float64
 }
 
 func newAscent(e *expected) *ascent {
@@ -37,6 +47,9 @@ func newAscent(e *expected) *ascent {
 		}
 	}
 	a.ask, a.most, a.typical, a.use = make([]bool, n), make([]float64, n), make([]float64, n), make([]float64, n)
+	for k := range a.halves {
+		a.halves[k] = half{m: a.m.beside(), use: make([]float64, n)}
+	}
 	for r := range n {
 		a.most[r] = math.MaxFloat64
 		switch {
@@ -109,60 +122,78 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 		sum += worth
 		a.takeStay(&e.stays[i], at, eaten)
 	}
-	for _, i := range some {
-		o := &e.opts[i]
-		n, worth, most := m.batch(o, a.likely[i])
-		a.reach[i] = most
-		if n == 0 {
-			continue
-		}
-		a.likely[i] = n
-		sum += worth
-		a.takeOption(o, float64(n))
-		if len(o.meals) > 0 {
-			m.eat(o.food, o.lo, o.meals, float64(n), eaten)
+	cut := len(some) / 2
+	parallel(a.workers, len(a.halves), func(k int) {
+		a.price(&a.halves[k], [2][]int32{some[:cut], some[cut:]}[k])
+	})
+	for k := range a.halves {
+		sum += a.halves[k].sum
+		for r, y := range a.halves[k].use {
+			a.use[r] += y
 		}
 	}
 	return sum
 }
 
-// takeOption adds what so many plants of o use.
-func (a *ascent) takeOption(o *column, n float64) {
+// price prices some options into a half.
+func (a *ascent) price(h *half, some []int32) {
+	h.m.follow(a.m)
+	clear(h.use)
+	h.sum = 0
+	eaten := func(at int32, y float64) { h.use[at] += y }
+	for _, i := range some {
+		o := &a.e.opts[i]
+		n, worth, most := h.m.batch(o, a.likely[i])
+		a.reach[i] = most
+		if n == 0 {
+			continue
+		}
+		a.likely[i] = n
+		h.sum += worth
+		a.takeOption(h.use, o, float64(n))
+		if len(o.meals) > 0 {
+			h.m.eat(o.food, o.lo, o.meals, float64(n), eaten)
+		}
+	}
+}
+
+// takeOption adds what so many plants of o use to use.
+func (a *ascent) takeOption(use []float64, o *column, n float64) {
 	e := a.e
 	for k, f := range o.foot {
 		w := o.week + k
 		f *= n
-		a.use[e.room(o.space, area, w)] += f
+		use[e.room(o.space, area, w)] += f
 		if o.flat {
-			a.use[e.room(o.space, volume, w)] += n * o.litres
+			use[e.room(o.space, volume, w)] += n * o.litres
 		} else {
-			a.use[e.room(o.space, volume, w)] += f * o.litres
+			use[e.room(o.space, volume, w)] += f * o.litres
 		}
 		if k >= o.tallFrom {
-			a.use[e.room(o.space, tall, w)] += f
+			use[e.room(o.space, tall, w)] += f
 		}
 		if o.support > 0 {
-			a.use[e.room(o.space, support, w)] += n * o.support
+			use[e.room(o.space, support, w)] += n * o.support
 		}
 	}
 	if o.places > 0 {
 		for i := o.shelfLo; i < o.shelfHi; i++ {
-			a.use[e.rows.shelf+i] += n * o.places
+			use[e.rows.shelf+i] += n * o.places
 		}
 	}
 	for k, t := range o.minutes {
 		if r := e.rows.minutes + o.week + k; r < e.rows.groups {
-			a.use[r] += n * t
+			use[r] += n * t
 		}
 	}
 	if r := e.rows.minutes + o.week; r < e.rows.groups {
-		a.use[r] += o.batchMinutes
+		use[r] += o.batchMinutes
 	}
 	if o.group >= 0 {
-		a.use[o.group] += n
+		use[o.group] += n
 	}
 	for _, r := range o.musts {
-		a.use[r] += n
+		use[r] += n
 	}
 }
 

@@ -44,6 +44,20 @@ func newMarket(e *expected) *market {
 	return m
 }
 
+// beside is a market that reads the same prices, with scratch of its own.
+func (m *market) beside() *market {
+	out := *m
+	out.over, out.due = make([]float64, len(m.over)), make([]float64, len(m.due))
+	return &out
+}
+
+// follow takes over the prices that another market has opened.
+func (m *market) follow(from *market) {
+	over, due := m.over, m.due
+	*m = *from
+	m.over, m.due = over, due
+}
+
 // open reads the prices.
 func (m *market) open(x []float64, cellAt []int) {
 	e := m.e

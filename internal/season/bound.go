@@ -5,13 +5,14 @@ import (
 	"math"
 )
 
-// DefaultBoundWork is the work of a Bound that is given none: one to three
+// DefaultBoundWork is the work of a Bound that is given none: two to four
 // seconds of one processor.
-const DefaultBoundWork = 2_000_000
+const DefaultBoundWork = 3_000_000
 
 // BoundLimits steer Bound. The zero value is lawful.
 type BoundLimits struct {
 	Work     int                 // options priced; 0 = DefaultBoundWork
+	Workers  int                 // at once, 2 at most are of use; 0 = 1. The bound does not depend on it
 	Warm     *Certificate        // prices to start from, of the same spaces and foods; nil = none
 	Progress func(bound float64) // called now and then; nil = not
 }
@@ -36,6 +37,7 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 		lim.Work = DefaultBoundWork
 	}
 	a := newAscent(newExpected(p))
+	a.workers = lim.Workers
 	x, step := make([]float64, len(a.limit)), float64(firstStep)
 	for r := a.e.rows.end; r < len(x); r++ {
 		x[r] = 0.3 * a.most[r] // of the worth of a meal: nearer than nothing

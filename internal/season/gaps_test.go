@@ -8,8 +8,8 @@ import (
 )
 
 // TestGaps measures the certified gap on invented gardens of three sizes, at
-// about two and sixty seconds of two processors, one for the search and one
-// for the bound. It takes minutes and so runs only when asked:
+// about two and sixty seconds of two processors: prices first, then the search
+// guided by them. It takes minutes and so runs only when asked:
 //
 //	SEASON_GAPS=1 go test ./internal/season -run TestGaps -v -timeout 20m
 func TestGaps(t *testing.T) {
@@ -20,8 +20,8 @@ func TestGaps(t *testing.T) {
 		name string
 		make func() *Problem
 	}{
-		{"small", small900}, {"medium", medium9500}, {"medium, another", func() *Problem { return plausible(3, 20, 18, 60, 20) }},
-		{"large", func() *Problem { return plausible(4, 40, 46, 70, 20) }},
+		{"small", small900}, {"medium", medium9500}, {"medium, another", mediumOther},
+		{"large", large60000},
 	} {
 		p := g.make()
 		nothing := Plan{Pull: naturalEnds(p)}
@@ -29,18 +29,12 @@ func TestGaps(t *testing.T) {
 		from := time.Now()
 		Search(context.Background(), p, Limits{Work: 1, Workers: 2})
 		t.Logf("%s: %d options; first plan after %.2f s", g.name, len(p.Options), time.Since(from).Seconds())
-		for _, w := range []struct{ search, bound int }{{7_000_000, 2_500_000}, {60_000_000, 20_000_000}} {
+		for _, w := range []struct{ search, bound int }{{7_000_000, 3_000_000}, {100_000_000, 30_000_000}} {
 			from = time.Now()
-			proof := make(chan *Certificate)
-			var took float64
-			go func() {
-				c := Bound(context.Background(), p, BoundLimits{Work: w.bound})
-				took = time.Since(from).Seconds()
-				proof <- c
-			}()
-			plan := Search(context.Background(), p, Limits{Work: w.search})
-			search := time.Since(from).Seconds()
-			c := <-proof
+			c := Bound(context.Background(), p, BoundLimits{Work: w.bound, Workers: 2})
+			took := time.Since(from).Seconds()
+			plan := Search(context.Background(), p, Limits{Work: w.search, Workers: 2, Prices: c})
+			search := time.Since(from).Seconds() - took
 			value := Expect(p, &plan)
 			gap, _ := Gap(c.Bound, value, none)
 			mean, _ := Gap(c.Bound, plan.Value, noneMean)

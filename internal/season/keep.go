@@ -109,7 +109,7 @@ func (w *walk) borrow(other *snapshot, stay int) {
 		return
 	}
 	w.setPull(stay, to)
-	w.refill(w.open, taste{byGround: 1}, w.rng)
+	w.refill(w.open, taste{by: byRoot}, w.rng)
 	w.tune(w.open)
 	w.steps = w.steps[:0]
 	w.remember(&w.best)

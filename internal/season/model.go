@@ -25,6 +25,7 @@ type model struct {
 	lack     float64   // penalty for each plant a must lacks
 	keep     []float64 // per option: worth of keeping it because the prior plan had it
 	keepAt   []int     // per stay: pull week of the prior plan, -2 = none
+	guide    *guide    // what prices tell; nil = none
 	likePull float64   // what keeping a pull week of the prior plan is worth
 }
 

@@ -13,6 +13,7 @@ type walk struct {
 	isOpen  []bool
 	stays   []int32 // stays that may move
 	forced  []int32 // options worth forcing in
+	far     []int32 // options that refills leave out and a force may try
 	touched []int32
 	mark    []bool
 	best    snapshot
@@ -120,9 +121,16 @@ func (w *walk) some() {
 	}
 }
 
+// farTries: one force in so many tries an option that refills leave out.
+const farTries = 6
+
 // force plants one option first, digging up whatever is in its way.
 func (w *walk) force() {
-	i := int(w.forced[w.rng.IntN(len(w.forced))])
+	list := w.forced
+	if len(w.far) > 0 && (len(list) == 0 || w.rng.IntN(farTries) == 0) {
+		list = w.far
+	}
+	i := int(list[w.rng.IntN(len(list))])
 	if w.plants[i] > 0 || (w.banned != nil && w.banned[i]) {
 		return
 	}
@@ -197,7 +205,7 @@ func (w *walk) round(least float64) {
 		w.food()
 	case pick < 75:
 		w.some()
-	case pick < 90 && len(w.forced) > 0:
+	case pick < 90 && len(w.forced)+len(w.far) > 0:
 		w.force()
 	case len(w.stays) > 0:
 		w.shiftStay(int(w.stays[w.rng.IntN(len(w.stays))]))
@@ -208,7 +216,7 @@ func (w *walk) round(least float64) {
 		w.undo(before)
 		return
 	}
-	w.refill(w.touched, taste{byGround: w.rng.IntN(3), noise: float64(0.2 * float64(w.rng.IntN(3))), short: w.rng.IntN(4) == 0}, w.rng)
+	w.refill(w.touched, taste{by: w.taste(), noise: float64(0.2 * float64(w.rng.IntN(3))), short: w.rng.IntN(4) == 0}, w.rng)
 	w.tune(w.touched)
 	if w.value < least {
 		w.undo(before)
@@ -217,4 +225,13 @@ func (w *walk) round(least float64) {
 	if w.value > w.best.value+dust {
 		w.remember(&w.best)
 	}
+}
+
+// taste draws how the next refill ranks: with prices often by the worth for
+// what the room costs.
+func (w *walk) taste() int {
+	if w.m.guide != nil && w.rng.IntN(2) == 0 {
+		return byRent
+	}
+	return w.rng.IntN(byRent)
 }

@@ -7,10 +7,22 @@ import (
 
 // taste is how a refill ranks what it could plant.
 type taste struct {
-	byGround int     // 0 by worth, 1 by worth over the root of the ground it takes, 2 over the ground
-	noise    float64 // share by which a rank may be off, 0 = none
-	short    bool    // now and then plant fewer than pay best, to leave room
+	by    int     // what is ranked by
+	noise float64 // share by which a rank may be off, 0 = none
+	short bool    // now and then plant fewer than pay best, to leave room
 }
+
+// What a refill ranks by.
+const (
+	byWorth  = iota
+	byRoot   // worth over the root of the ground it takes
+	byGround // worth over the ground
+	byRent   // worth over the rent of the room it takes
+)
+
+// freeRent is what is added to a rent before dividing by it, in meals: ground
+// that costs nothing is not worth everything.
+const freeRent = 0.3
 
 // choice is an option waiting to be planted.
 type choice struct {
@@ -83,11 +95,13 @@ const dust = 1e-7
 // score ranks n plants of option i that are worth so much.
 func (s *state) score(i, n int, worth float64, t taste) float64 {
 	ground := s.m.opts[i].ground * float64(n)
-	switch t.byGround {
-	case 1:
+	switch t.by {
+	case byRoot:
 		return worth / math.Sqrt(ground)
-	case 2:
+	case byGround:
 		return worth / ground
+	case byRent:
+		return worth / (freeRent + float64(s.m.guide.rent[i]*float64(n)))
 	}
 	return worth
 }

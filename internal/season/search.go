@@ -19,6 +19,7 @@ type Limits struct {
 	Workers    int            // at once; 0 = 1. The plan does not depend on it
 	Progress   func(Progress) // called now and then, by one worker at a time; nil = not
 	Prior      *Plan          // plan to start from, in this problem's options; nil = none
+	Prices     *Certificate   // of Bound, on the same spaces and foods, to be guided by; nil = none
 	ChangeCost float64        // meals a new plan must gain for each planting or pull week of Prior it gives up
 }
 
@@ -66,6 +67,7 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 	start.perFuture(false)
 	conflict := start.lock()
 
+	m.setGuide(&lim)
 	var mu sync.Mutex
 	walks := make([]*walk, tasks)
 	tell := func(w *walk) {
@@ -172,11 +174,12 @@ func (w *walk) openUp(spaces []int32) {
 
 // screen finds the options that pay in the garden as it stands, the locks in,
 // what stands pulled early, early return and clearing forgiven; the others are
-// not looked at again. It is a rule of thumb, not a proof.
+// not looked at again. Of those that pay, those far from paying at the prices
+// are left to chance (force). It is a rule of thumb, not a proof.
 func (w *walk) screen() {
 	m := w.m
 	w.dull = make([]bool, len(m.opts))
-	w.forced = w.forced[:0]
+	w.forced, w.far = w.forced[:0], w.far[:0]
 	pulls := slices.Clone(w.pull)
 	for _, i := range w.stays {
 		w.setPull(int(i), m.stays[i].first)
@@ -187,6 +190,11 @@ func (w *walk) screen() {
 			worth += float64(float64(n)*m.opts[i].returning) + m.p.RestCost
 			if !ok || worth <= 0 {
 				w.dull[i] = true
+				continue
+			}
+			if g := m.guide; g != nil && g.far[i] {
+				w.dull[i] = true
+				w.far = append(w.far, i)
 				continue
 			}
 			w.forced = append(w.forced, i)
@@ -213,7 +221,7 @@ func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 	if t == 0 && lim.Prior != nil {
 		w.follow(lim.Prior)
 	}
-	w.refill(w.open, taste{byGround: 1 + t%2}, w.rng)
+	w.refill(w.open, taste{by: byRoot + t%2}, w.rng)
 	w.tune(w.open)
 	w.steps = w.steps[:0]
 	w.remember(&w.best)

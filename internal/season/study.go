@@ -154,7 +154,7 @@ func (y *Study) related(space int, also int) []int32 {
 // the futures. It leaves the best plan in w.best.
 func (w *walk) settleIn(ctx context.Context, work int) {
 	w.perFuture(true)
-	w.refill(w.open, taste{byGround: 1}, w.rng)
+	w.refill(w.open, taste{by: byRoot}, w.rng)
 	w.tune(w.open)
 	w.steps = w.steps[:0]
 	if w.best.plantings == nil || w.value > w.best.value+dust {

@@ -1,0 +1,60 @@
+package season
+
+import (
+	"cmp"
+	"slices"
+)
+
+// guide is what prices tell a search: which options hardly ever pay, and what
+// a plant of each would have to pay for the room it takes. It steers and
+// decides nothing: a plan is weighed without it.
+type guide struct {
+	far  []bool    // by option: pays so little at the prices that refills leave it out
+	rent []float64 // by option, of a plant, in meals
+}
+
+// How many options refills keep: so large a share of those that can be planted,
+// and never fewer than so many. On the demo and on invented gardens 0.08 to
+// 0.25 did nearly as well as one another; 0.04 did worse (docs/accuracy.md).
+const (
+	keepShare = 0.15
+	keepLeast = 300
+)
+
+// setGuide reads prices; without any, or with too few options to leave some
+// out, the search goes unguided.
+func (m *model) setGuide(lim *Limits) {
+	if lim.Prices == nil || m.usable <= keepLeast {
+		return
+	}
+	a := newAscent(newExpected(m.p))
+	x := make([]float64, len(a.limit))
+	if !a.warm(lim.Prices, x) {
+		return
+	}
+	a.value(x, a.everything())
+	g := &guide{far: make([]bool, len(m.opts)), rent: make([]float64, len(m.opts))}
+	order := make([]int32, 0, m.usable)
+	for i := range m.opts {
+		o := &a.e.opts[i]
+		_, plant := a.m.cost(o)
+		g.rent[i] = max(0, plant+o.each)
+		if m.opts[i].min <= m.opts[i].max {
+			order = append(order, int32(i))
+		}
+	}
+	slices.SortFunc(order, func(i, j int32) int {
+		return cmp.Or(cmp.Compare(a.reach[j], a.reach[i]), cmp.Compare(m.rank[i], m.rank[j]))
+	})
+	for _, i := range order[min(max(int(keepShare*float64(m.usable)), keepLeast), len(order)):] {
+		g.far[i] = len(m.opts[i].musts) == 0
+	}
+	if lim.Prior != nil {
+		for _, pl := range lim.Prior.Plantings {
+			if pl.Option >= 0 && pl.Option < len(g.far) {
+				g.far[pl.Option] = false
+			}
+		}
+	}
+	m.guide = g
+}

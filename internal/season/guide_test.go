@@ -1,0 +1,75 @@
+package season
+
+import (
+	"context"
+	"math"
+	"reflect"
+	"testing"
+)
+
+// TestGuidedSearch: prices make plans better at equal work, break no limit, and
+// change nothing of what the plan depends on.
+func TestGuidedSearch(t *testing.T) {
+	with, without := 0.0, 0.0
+	for seed := uint64(2); seed < 5; seed++ {
+		p := plausible(seed, 8, 14, 52, 6)
+		c := Bound(context.Background(), p, BoundLimits{Work: 60 * len(p.Options)})
+		if two := Bound(context.Background(), p, BoundLimits{Work: 60 * len(p.Options), Workers: 2}); !reflect.DeepEqual(c, two) {
+			t.Errorf("two workers found a bound of %.12f, one %.12f", two.Bound, c.Bound)
+		}
+		lim := Limits{Work: 500_000, Seed: seed, Workers: 1}
+		plain := Search(context.Background(), p, lim)
+		lim.Prices = c
+		guided := Search(context.Background(), p, lim)
+		lim.Workers = 2
+		if again := Search(context.Background(), p, lim); !reflect.DeepEqual(again, guided) {
+			t.Errorf("two workers found another plan: %.9f and %.9f", again.Value, guided.Value)
+		}
+		v := Evaluate(p, &guided)
+		if len(v.Faults) > 0 || math.Abs(v.Value-guided.Value) > agreed || Expect(p, &guided) > c.Bound {
+			t.Errorf("guided plan: faults %v, search %.12f, evaluator %.12f, model %.6f, bound %.6f", v.Faults, guided.Value, v.Value, Expect(p, &guided), c.Bound)
+		}
+		with, without = with+guided.Value, without+plain.Value
+		t.Logf("%d options: unguided %.2f, guided %.2f", len(p.Options), plain.Value, guided.Value)
+	}
+	if with <= without {
+		t.Errorf("guided plans are worth %.2f, unguided ones %.2f", with, without)
+	}
+}
+
+// TestGuideNeverHidesAMust: a must that pays badly is still met, and prices of
+// another garden are left aside.
+func TestGuideNeverHidesAMust(t *testing.T) {
+	p := plausible(6, 6, 12, 52, 4)
+	c := Bound(context.Background(), p, BoundLimits{Work: 20 * len(p.Options)})
+	worst, least := "", math.Inf(1)
+	sum := map[string]float64{}
+	for i := range p.Options {
+		sum[p.Options[i].Crop] += density1(&p.Options[i])
+	}
+	for crop, x := range sum {
+		if x < least || x == least && crop < worst {
+			worst, least = crop, x
+		}
+	}
+	p.Musts = []Must{{worst, -1, 1}}
+	plan := Search(context.Background(), p, Limits{Work: 100_000, Prices: c})
+	if plan.Status != Feasible {
+		t.Errorf("must %s: %v, %v", worst, plan.Status, plan.Conflict)
+	}
+	other := plausible(7, 5, 12, 52, 4)
+	if plan := Search(context.Background(), other, Limits{Work: 50_000, Prices: c}); plan.Status != Feasible {
+		t.Errorf("prices of another garden: %v", plan.Status)
+	}
+}
+
+// density1 is an option's mean meals for its ground.
+func density1(o *Option) float64 {
+	sum := 0.0
+	for _, row := range o.Meals {
+		for _, x := range row {
+			sum += float64(x)
+		}
+	}
+	return sum / o.Footprint[len(o.Footprint)-1]
+}
