@@ -28,6 +28,7 @@ type desk struct {
 	ground *reckon.Ground
 	out    outdoors
 	lit    lit
+	called called
 	crops  crops
 
 	climate func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
