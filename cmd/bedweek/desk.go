@@ -36,7 +36,8 @@ type desk struct {
 	mu      sync.Mutex
 	day     *reckon.Day // nil while there is no plan yet
 	text    string      // of the garden as last accepted
-	stale   bool        // the garden changed: the ground must be made anew
+	stale   bool        // the garden or the day changed: the ground must be made anew
+	follows bool        // the day goes with the clock; see overnight.go
 	busy    int         // reckonings asked for and not yet done
 	trouble string      // why there is no plan, "" = none known
 	unknown unknowns
@@ -152,6 +153,7 @@ func (d *desk) behind(ctx context.Context) {
 		case <-d.kick:
 		}
 		stop()
+		d.breathe(ctx)
 		d.mu.Lock()
 		turns := d.busy
 		d.mu.Unlock()
@@ -165,6 +167,19 @@ func (d *desk) behind(ctx context.Context) {
 		if err != nil && ctx.Err() == nil {
 			d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
 		}
+	}
+}
+
+// breath is how long a note's own page is left alone before the plan is worked
+// out anew beside it.
+const breath = 300 * time.Millisecond
+
+func (d *desk) breathe(ctx context.Context) {
+	t := time.NewTimer(breath)
+	defer t.Stop()
+	select {
+	case <-ctx.Done():
+	case <-t.C:
 	}
 }
 
@@ -183,6 +198,7 @@ func (d *desk) tell(words string) {
 
 // Day is the page's day; it is always ready.
 func (d *desk) Day(context.Context) (*reckon.Day, error) {
+	d.turnDay()
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	return d.day, nil
@@ -237,7 +253,7 @@ func (d *desk) again() {
 }
 
 func (d *desk) void(ctx context.Context, event string) error {
-	_, err := d.record(ctx, ledger.Voided, d.in.Date, event, ledger.Void{Event: event})
+	_, err := d.record(ctx, ledger.Voided, d.today(), event, ledger.Void{Event: event})
 	return err
 }
 

@@ -18,6 +18,12 @@ import (
 // testDesk is the southern demo on a real ledger in a folder of its own.
 func testDesk(t *testing.T) (*desk, *ledger.Ledger) {
 	t.Helper()
+	return testDeskAt(t, time.Now)
+}
+
+// testDeskAt is the same by another clock.
+func testDeskAt(t *testing.T, now func() time.Time) (*desk, *ledger.Ledger) {
+	t.Helper()
 	book, err := crop.Load()
 	if err != nil {
 		t.Fatal(err)
@@ -38,7 +44,7 @@ func testDesk(t *testing.T) (*desk, *ledger.Ledger) {
 	in := inputs(w, g, book, climate{normals: n}, g.From)
 	in.Work = 200_000
 	ctx, stop := context.WithCancel(context.Background())
-	d, err := newDesk(ctx, led, *in, time.Now)
+	d, err := newDesk(ctx, led, *in, now)
 	if err != nil {
 		t.Fatal(err)
 	}

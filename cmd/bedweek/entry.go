@@ -10,7 +10,6 @@ import (
 	"strings"
 	"time"
 
-	"bedweek/internal/cal"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -89,7 +88,7 @@ func (d *desk) footing() (reckon.Inputs, *reckon.Ground, error) {
 	}
 	d.mu.Lock()
 	defer d.mu.Unlock()
-	if d.in.Garden == in.Garden {
+	if d.in.Garden == in.Garden && d.in.Date == in.Date {
 		d.ground, d.stale = ground, false
 	}
 	return in, ground, nil
@@ -148,7 +147,7 @@ func climateFrom(name string, text []byte, g *garden.Garden) (climate, []string)
 func (d *desk) entry() *web.Entry {
 	return &web.Entry{
 		Book:  d.in.Book,
-		Today: func() cal.Day { return d.in.Date },
+		Today: d.today,
 		Text: func(context.Context) (string, error) {
 			d.mu.Lock()
 			defer d.mu.Unlock()
@@ -156,7 +155,7 @@ func (d *desk) entry() *web.Entry {
 		},
 		Keep: func(ctx context.Context, text string) (string, error) {
 			sum := sha256.Sum256([]byte(text))
-			return d.record(ctx, ledger.GardenSet, d.in.Date, "", ledger.Garden{Text: text, SHA256: hex.EncodeToString(sum[:])})
+			return d.record(ctx, ledger.GardenSet, d.today(), "", ledger.Garden{Text: text, SHA256: hex.EncodeToString(sum[:])})
 		},
 		Working: d.working,
 		Weather: d.keepWeather,

@@ -86,14 +86,16 @@ type DryRow struct {
 func Dry(in *Inputs, p *Place, ask DryAsk) (*Dryness, error) {
 	stays := whatStands(in)
 	growStanding(in, p, stays)
-	return dry(in, p, ask, stays)
+	return dry(in, p, ask, stays, nil)
 }
 
 // Dry reckons the water of every space on the day of a result, with what
 // stands as it was grown for the plan: the quick way to ask again after a look.
-func (r *Result) Dry(ask DryAsk) (*Dryness, error) { return dry(r.in, r.Place, ask, r.model.stays) }
+func (r *Result) Dry(ask DryAsk) (*Dryness, error) {
+	return dry(r.in, r.Place, ask, r.model.stays, &r.water)
+}
 
-func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
+func dry(in *Inputs, p *Place, ask DryAsk, stays []standing, memo *dryMemo) (*Dryness, error) {
 	if ask.FromHour < 0 || ask.FromHour > 23 || ask.AwayDays < 0 || ask.AwayDays > MostAway || !(ask.NextH >= 0) || !(ask.AllowedL >= 0) || math.IsInf(ask.AllowedL, 0) {
 		return nil, errors.New("reckon: water: the hour, the next visit, the litres or the days away are out of range")
 	}
@@ -103,17 +105,15 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 	}
 	days := max(dryDays, ask.AwayDays+2)
 	d := &Dryness{Garden: in.Garden.Name, Date: in.Date, FromHour: ask.FromHour, Days: days, Weather: p.Set.Words, Away: ask.AwayDays}
-	skies, err := newSkies(in, p, days, ask.FromHour)
+	key := skyKey(in, days, ask.FromHour)
+	skies, err := memo.sky(key, func() (*skies, error) { return newSkies(in, p, days, ask.FromHour) })
 	if err != nil {
 		return nil, err
 	}
 	looks := looksBySpace(in, ask.Looks)
 	rows := make([]*DryRow, len(in.Garden.Spaces))
-	each(len(rows), in.Workers, func(i int) {
+	fresh := func(i int) *DryRow {
 		sp := in.Garden.Spaces[i]
-		if !sp.Grows() {
-			return
-		}
 		s, crops := wateredSpace(in, p, book, i, stays, days, skies.of(in, sp).ahead)
 		row := &DryRow{Space: string(sp.ID), Name: spaceName(sp), Kind: sp.Kind, Way: s.Way, Crops: crops, Empty: len(crops) == 0}
 		if len(s.LeafM2) > 0 {
@@ -129,7 +129,12 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 		if ask.AwayDays > 0 && !row.Empty {
 			row.inShade(sp, s, belief, sky.ahead, ask, in.Seed)
 		}
-		rows[i] = row
+		return row
+	}
+	each(len(rows), in.Workers, func(i int) {
+		if sp := in.Garden.Spaces[i]; sp.Grows() {
+			rows[i] = memo.row(rowKey(i, key, ask, looks[string(sp.ID)]), func() *DryRow { return fresh(i) })
+		}
 	})
 	for _, r := range rows {
 		if r != nil {
@@ -161,7 +166,7 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing) (*Dryness, error) {
 func (r *Result) DryNow(state *ledger.State, ask DryAsk) (*Dryness, error) {
 	in := *r.in
 	in.State = state
-	return dry(&in, r.Place, ask, r.model.stays)
+	return dry(&in, r.Place, ask, r.model.stays, &r.water)
 }
 
 // airs is the air of one kind of place: behind walls or in the open.

@@ -22,7 +22,7 @@ func dryOf(t *testing.T, in *Inputs, p *Place, ask DryAsk) *Dryness {
 	return d
 }
 
-func dryInputs(t *testing.T, c demoCase) (*Inputs, *Place) {
+func dryInputs(t testing.TB, c demoCase) (*Inputs, *Place) {
 	t.Helper()
 	in := demoInputs(t, c)
 	in.Weeks = 12

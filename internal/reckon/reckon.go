@@ -21,6 +21,7 @@ type Result struct {
 	in      *Inputs // wishes taken in
 	ground  *Ground
 	asked   asked
+	water   dryMemo
 }
 
 // Ground is what does not change with the ledger: light, futures and the menu
