@@ -62,7 +62,7 @@ func (d *LightDesk) TallCosts(r *Result) ([]TallCost, error) {
 		worst := map[int]*TallCost{}
 		for day := from; day <= to && day < from+365; day += 28 {
 			week := int(day-r.Problem.Start)/7 - o.Week
-			at := min(max(week, 0), len(g.HeightM)-1)
+			at := min(max(week+o.Week, 0), len(g.HeightM)-1) // heights go by plan week, places by the planting's own
 			if at < 0 {
 				break
 			}

@@ -21,6 +21,7 @@ type Place struct {
 	Lights []shade.Light // by space, in garden order
 	Envs   []*stand.Env  // by space; spaces that grow nothing too
 	Airs   []*stand.Air  // by space: its env's days, shared by all crops; nil where nothing grows
+	Toll   [][12]float64 // by space and month: what tall plants take from the others; see tallground.go
 	Class  []int         // by space: index of the first space with the same env in all that matters
 }
 
@@ -127,6 +128,10 @@ func NewPlace(in *Inputs) (*Place, error) {
 	for k, l := range shade.Lights(gr.surfaces, things,
 		shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean, gr.skip, in.Workers) {
 		p.Lights[gr.space[k]] = l
+	}
+	var err error
+	if p.Toll, err = tallToll(in); err != nil {
+		return nil, err
 	}
 	for i, sp := range in.Garden.Spaces {
 		p.Envs = append(p.Envs, env(in, sp, p.Lights[i], p.Set.Futures))

@@ -145,8 +145,9 @@ func (m *model) addSpaces(in *Inputs) {
 	}
 }
 
-// tallArea is the ground on which tall plants do no harm: all of a space with
-// nothing growing close on its pole side, else the pole-side half.
+// tallArea is the ground on which tall plants may stand: all of a space with
+// nothing growing close on its pole side, else the pole-side half. What they
+// cost their neighbours there is a price on each start, see tallground.go.
 func tallArea(g *garden.Garden, i int) float64 {
 	sp := g.Spaces[i]
 	if !sp.TallOK {

@@ -167,6 +167,7 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 			o := m.option(in, e, end, v)
 			o.Space, o.Min, o.Max = m.index[sp.ID], least, most
 			o.ShelfFrom, o.MaxTotal = shelfFrom, group
+			o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
 			if group != "" {
 				o.Bonus = potWorth
 			} else {

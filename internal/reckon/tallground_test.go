@@ -1,0 +1,147 @@
+package reckon
+
+import (
+	"context"
+	"fmt"
+	"math"
+	"strings"
+	"testing"
+
+	"bedweek/internal/crop"
+	"bedweek/internal/garden"
+	"bedweek/internal/weather"
+)
+
+// twoBeds are alike in all but where they lie, one behind the other in the
+// noon sun.
+const twoBeds = `garden: Two beds
+place: {latitude: %s, longitude: 120 W, elevation: 50 m}
+from: %s
+media:
+  mix: {kind: compost blend}
+spaces:
+  north-bed: {kind: raised bed, east: 0 m, north: 1 m, length: 3 m, width: 1 m, rim: 30 cm, depth: 40 cm, medium: mix, water: drip}
+  south-bed: {kind: raised bed, east: %s, north: -0.5 m, length: 3 m, width: 1 m, rim: 30 cm, depth: 40 cm, medium: mix, water: drip}
+wants:
+  sweet corn: 2
+`
+
+func twoBedsInputs(t *testing.T, lat, from, east string) *Inputs {
+	t.Helper()
+	book, err := crop.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	g, faults := garden.Read("two", fmt.Appendf(nil, twoBeds, lat, from, east), garden.FromBook(book))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	south := strings.HasSuffix(lat, "S")
+	n := &weather.Normals{}
+	for m := range 12 {
+		x := -math.Cos(2 * math.Pi * float64(m) / 12)
+		if south {
+			x = -x
+		}
+		n.TmaxC[m], n.TminC[m], n.RainMM[m] = 15+9*x, 6+6*x, 50
+	}
+	return &Inputs{Garden: g, Book: book, Normals: n, Date: g.From, Weeks: 40, Futures: 20, Seed: 1, Work: 400_000}
+}
+
+// A stand in the bed on the equator's side costs the other bed light; one on
+// the pole side, or to the side and far off, costs next to nothing. North and
+// south of the equator, most where the sun is low.
+func TestTallTollFollowsTheLight(t *testing.T) {
+	year := func(x [12]float64) (sum float64) {
+		for _, m := range x {
+			sum += m
+		}
+		return sum
+	}
+	for _, tt := range []struct {
+		lat, from, east string
+		dear, cheap     int // by space; -1 = neither
+		winter          int // month
+	}{
+		{"47 N", "6 April 2015", "0 m", 1, 0, 11},
+		{"47 S", "5 October 2015", "0 m", 0, 1, 5},
+		{"47 N", "6 April 2015", "15 m", -1, 0, 11},
+	} {
+		in := twoBedsInputs(t, tt.lat, tt.from, tt.east)
+		got, err := tallToll(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if tt.dear < 0 {
+			if got[0] != ([12]float64{}) && year(got[0])+year(got[1]) > 0.2 {
+				t.Errorf("15 m apart: %v", got)
+			}
+			continue
+		}
+		if year(got[tt.dear]) < 4*year(got[tt.cheap]) || year(got[tt.dear]) < 1 {
+			t.Errorf("%s: %.2f meals a week by month on the equator's side, %.2f on the pole side", tt.lat, got[tt.dear], got[tt.cheap])
+		}
+		summer := (tt.winter + 6) % 12
+		if got[tt.dear][tt.winter] <= got[tt.dear][summer] {
+			t.Errorf("%s: the low sun's shadow costs %.2f, the high sun's %.2f", tt.lat, got[tt.dear][tt.winter], got[tt.dear][summer])
+		}
+	}
+}
+
+// The price is the toll of the plant's tall weeks, by hand.
+func TestTallPriceByHand(t *testing.T) {
+	in := twoBedsInputs(t, "47 N", "6 April 2015", "0 m")
+	sp := in.Garden.Spaces[0] // 3 m2
+	toll := [12]float64{3: 10, 4: 20}
+	// Weeks from Monday 6 April, tall from week 2: those of 23 and 30 April
+	// count at 10, that of 7 May at 20, by 0.3 of 3 m2.
+	got := tallPrice(sp, toll, in.Date.Monday(), 1, 2, []float64{0.3, 0.3, 0.3, 0.3})
+	if want := 0.3 / 3 * (10 + 10 + 20); math.Abs(got-want) > 1e-9 {
+		t.Errorf("%.3f meals, want %.3f", got, want)
+	}
+	if tallPrice(sp, toll, in.Date.Monday(), 1, -1, []float64{0.3}) != 0 {
+		t.Error("a low plant pays")
+	}
+}
+
+// tallIn is the m2-weeks of tall plants the plan puts in a space.
+func tallIn(r *Result, id string) (sum float64) {
+	for _, pl := range r.Plan.Plantings {
+		o := r.Problem.Options[pl.Option]
+		if o.TallFrom < 0 || r.Problem.Spaces[o.Space].ID != id {
+			continue
+		}
+		for w := o.TallFrom; w <= o.End && w-o.Week < len(o.Footprint); w++ {
+			sum += float64(pl.Plants) * o.Footprint[w-o.Week]
+		}
+	}
+	return sum
+}
+
+// The plan puts tall plants on the pole side because the numbers say so: with
+// the two beds' numbers changed over, it puts them on the other.
+func TestThePlanPutsTallToThePoleSide(t *testing.T) {
+	in := twoBedsInputs(t, "47 N", "6 April 2015", "0 m")
+	g, err := NewGround(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	place := func() (north, south float64) {
+		r, err := Reckon(context.Background(), in, g)
+		if err != nil {
+			t.Fatal(err)
+		}
+		return tallIn(r, "north-bed"), tallIn(r, "south-bed")
+	}
+	north, south := place()
+	t.Logf("toll %.2f; north %.1f, south %.1f m2-weeks", g.Place.Toll, north, south)
+	if north <= 1.5*south || north == 0 {
+		t.Errorf("%.1f m2-weeks of tall plants in the north bed, %.1f in the south", north, south)
+	}
+	g.Place.Toll[0], g.Place.Toll[1] = g.Place.Toll[1], g.Place.Toll[0]
+	north, south = place()
+	t.Logf("changed over: north %.1f, south %.1f m2-weeks", north, south)
+	if south <= 1.5*north || south == 0 {
+		t.Errorf("numbers changed over: %.1f m2-weeks in the north bed, %.1f in the south", north, south)
+	}
+}
