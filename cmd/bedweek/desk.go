@@ -41,8 +41,9 @@ type desk struct {
 	busy    int         // reckonings asked for and not yet done
 	trouble string      // why there is no plan, "" = none known
 	unknown unknowns
-	plans   *plans        // the last plan of each week; nil = none are remembered
-	kick    chan struct{} // holds one: there is something new to reckon with
+	plans   *plans                  // the last plan of each week
+	halt    context.CancelCauseFunc // ends the full search under way; nil = none is
+	kick    chan struct{}           // holds one: there is something new to reckon with
 	idle    sync.WaitGroup
 }
 
@@ -77,6 +78,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 		return err
 	}
 	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
+	in.Stop = func() bool { return context.Cause(ctx) == errOvertaken }
 	in.State, in.Work, in.Book = &state, work, d.ownBook(state.Figures)
 	in.LastWeek, in.Prior = d.plans.before(in.Date), d.plans.latest(in.Date)
 	d.mu.Lock()
@@ -91,6 +93,9 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	r, err := reckon.Reckon(ctx, &in, ground)
 	if err != nil {
 		return err
+	}
+	if in.Stop() {
+		return errOvertaken
 	}
 	if !in.Quick && work == d.in.Work { // the quick search's word is not kept
 		d.keepForecasts(ctx, r, &state)
@@ -162,9 +167,9 @@ func (d *desk) behind(ctx context.Context) {
 		d.busy -= turns
 		d.mu.Unlock()
 		if err == nil && len(d.kick) == 0 {
-			err = d.reckon(ctx, d.in.Work, false)
+			err = d.reckonFully(ctx)
 		}
-		if err != nil && ctx.Err() == nil {
+		if err != nil && err != errOvertaken && ctx.Err() == nil {
 			d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
 		}
 	}
@@ -181,6 +186,22 @@ func (d *desk) breathe(ctx context.Context) {
 	case <-ctx.Done():
 	case <-t.C:
 	}
+}
+
+// errOvertaken ends a full search that a newer note makes pointless.
+var errOvertaken = reckon.ErrOvertaken
+
+// reckonFully plans with the full search, until a newer note overtakes it.
+func (d *desk) reckonFully(ctx context.Context) error {
+	full, halt := context.WithCancelCause(ctx)
+	defer halt(nil)
+	d.mu.Lock()
+	d.halt = halt
+	d.mu.Unlock()
+	if len(d.kick) > 0 {
+		return errOvertaken
+	}
+	return d.reckon(full, d.in.Work, false)
 }
 
 // tell puts a sentence at the head of the day's notes.
@@ -245,10 +266,14 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 func (d *desk) again() {
 	d.mu.Lock()
 	d.busy++
+	halt := d.halt
 	d.mu.Unlock()
 	select {
 	case d.kick <- struct{}{}:
 	default:
+	}
+	if halt != nil {
+		halt(errOvertaken)
 	}
 }
 

@@ -121,7 +121,7 @@ func (r *Result) changed(ctx context.Context, was *ledger.KeptPlan) *Changed {
 	for i := range c.Changes {
 		c.Changes[i].Words = sentence(c.Changes[i].Words)
 	}
-	if len(c.Changes) > 0 {
+	if len(c.Changes) > 0 && !r.in.stopped() {
 		c.Gain = r.gainOver(ctx, was)
 		r.becauseOfWorth(ctx, c, was)
 	}

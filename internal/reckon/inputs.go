@@ -1,6 +1,8 @@
 package reckon
 
 import (
+	"errors"
+
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
@@ -35,6 +37,9 @@ type Inputs struct {
 	// until the full plan, and nothing is proved.
 	Before *Day
 	Quick  bool
+	// Stop reports that nobody waits for the answer any more; Reckon then ends
+	// with ErrOvertaken. May be nil.
+	Stop func() bool
 	// Progress hears what is being done, in words; may be nil.
 	Progress func(string)
 	// Clock gives seconds for the phase timings; nil = no timings. It never
@@ -67,6 +72,11 @@ func (in *Inputs) site() weather.Site {
 	p := in.Garden.Place
 	return weather.Site{LatDeg: p.LatDeg, LonDeg: p.LonDeg, ElevM: p.Elev.M}
 }
+
+// ErrOvertaken is returned when Stop ended the work.
+var ErrOvertaken = errors.New("reckon: overtaken by something newer")
+
+func (in *Inputs) stopped() bool { return in.Stop != nil && in.Stop() }
 
 func (in *Inputs) say(words string) {
 	if in.Progress != nil {

@@ -31,6 +31,9 @@ func (r *Result) keeps(ctx context.Context) []Keep {
 	for i, s := range r.model.stays {
 		st := r.Problem.Stays[i]
 		last := min(st.End, r.Problem.Weeks-1)
+		if r.in.stopped() {
+			return nil
+		}
 		if st.MustKeepTo >= last || last < 1 || s.crop.Perennial {
 			continue
 		}

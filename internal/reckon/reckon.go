@@ -111,6 +111,9 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prices,
 		Prior: m.prior(in.Prior), ChangeCost: changeCost})
 	seconds["search"], t = in.now()-t, in.now()
+	if in.stopped() {
+		return nil, ErrOvertaken
+	}
 	r := &Result{Place: g.Place, Problem: m.p, Plan: plan, model: m, in: in, ground: g}
 	r.Verdict = season.Evaluate(m.p, &plan)
 	if len(r.Verdict.Faults) > 0 && plan.Status != season.Infeasible {
@@ -123,7 +126,13 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 		seconds["checking the proof"], t = in.now()-t, in.now()
 	}
 	in.say("weighing what stands: pull or keep")
+	if in.stopped() {
+		return nil, ErrOvertaken
+	}
 	r.Day = r.day(ctx, seconds)
+	if in.stopped() {
+		return nil, ErrOvertaken
+	}
 	seconds["words"] = in.now() - t
 	return r, nil
 }
