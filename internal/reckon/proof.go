@@ -25,7 +25,7 @@ func prove(ctx context.Context, p *season.Problem, work, workers int) *season.Ce
 	if work <= 0 {
 		work = DefaultWork
 	}
-	return season.Bound(ctx, p, season.BoundLimits{Work: min(work/boundShare, season.DefaultBoundWork), Workers: workers})
+	return season.Bound(ctx, p, season.BoundLimits{Work: max(work/boundShare, 1), Workers: workers})
 }
 
 // judge says what the prices prove of a plan.
