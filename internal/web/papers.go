@@ -102,6 +102,7 @@ type KitchenPage struct {
 	Frame
 	Says  string
 	Heads []string
+	None  []string // wanted, and nothing to be had in these weeks
 	Rows  []KitchenLine
 	UseUp []string
 }
@@ -130,9 +131,17 @@ func (s *site) kitchen(r *http.Request, day *reckon.Day) (page, error) {
 	p.Says, p.UseUp = k.Words, k.UseUp
 	p.Until = (day.Date + 7).Long()
 	for _, w := range k.WeekOf {
-		p.Heads = append(p.Heads, w.Short())
+		p.Heads = append(p.Heads, w.Time().Format("2 Jan"))
 	}
 	for _, row := range k.Rows {
+		most := 0.0
+		for _, x := range row.Weeks {
+			most = max(most, x.High)
+		}
+		if most < 0.25 { // said as "none" in every week
+			p.None = append(p.None, row.Food)
+			continue
+		}
 		l := KitchenLine{Food: name(row.Food), Keeps: row.Keeps, From: row.From}
 		for w, x := range row.Weeks {
 			c := KitchenCell{Words: mealsSpan(x.Low, x.High), Enough: x.Enough, Head: p.Heads[w]}
