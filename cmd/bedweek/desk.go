@@ -111,6 +111,9 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
+		if d.day != nil && d.day.Date == r.Day.Date {
+			r.Day.Spent = d.day.Spent // a new plan forgets no work of today
+		}
 		d.day, d.trouble, d.out.last = r.Day, "", r
 		d.planned(r, work == d.in.Work, &state)
 	}

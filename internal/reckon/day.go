@@ -26,6 +26,7 @@ type Day struct {
 	Dry     *Dryness  // who runs dry first; nil = not reckoned
 	People  []PersonDay
 	Minutes float64  // wished minutes of work a week, all people; 0 = not limited
+	Spent   int      // minutes of the work noted as done today: the walk has so many fewer
 	Hot     *HotDay  // a hot day shortens the list; nil = it is not
 	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
 	Heard   []Heard  // what became of each wish

@@ -219,6 +219,9 @@ func (d *Day) After(kind string, body any) *Day {
 		if done, ok := strings.CutPrefix(b.Looks, ledger.DoneMark); ok {
 			verb = done
 		}
+		if b.Looks == ledger.NotYet {
+			planting, space = "", "" // it stays on the list
+		}
 	case ledger.Watering:
 		space = b.Space
 	case ledger.Dismissal:
@@ -235,6 +238,8 @@ func (d *Day) After(kind string, body any) *Day {
 		}
 		if !same && (task == "" || t.ID != task) {
 			out.Today = append(out.Today, t)
+		} else if same {
+			out.Spent += t.Minutes
 		}
 	}
 	if len(d.Notes) == 0 || d.Notes[0] != Anew {

@@ -60,6 +60,8 @@ func reaches(g *garden.Garden, sp garden.Space) []Reach {
 			if !r.OK {
 				r.Words = "not one of those the garden file names for it"
 			}
+		} else if p.Seated && !sp.Grows() {
+			r.OK, r.Words = true, "trays can be brought to a table"
 		} else if p.Seated {
 			rim := sp.RimUp.M
 			if sp.RimUp.Typed == "" {

@@ -272,7 +272,7 @@ func (r *Result) lookTasks() []Task {
 		if len(s.oneOf) == 0 {
 			continue
 		}
-		t := r.task(s.space, "look", s.crop.Name, s.id)
+		t := r.task(s.space, "look", "at "+s.crop.Name, s.id)
 		t.Crop, t.Event, t.Minutes, t.Hollow = string(s.crop.ID), "looked", 2, true
 		t.Answer = Answer{
 			Verdict: sentence(fmt.Sprintf("which %s is this in %s? One of %s", s.crop.Name, t.SpaceName, list(s.oneOf))),

@@ -18,13 +18,14 @@ func (r *Result) upTasks() []Task {
 			continue
 		}
 		failed := int(math.Ceil(2 * days))
-		t := r.task(s.space, "look", named(s.crop, s.variety, s.oneOf), s.id)
+		name := named(s.crop, s.variety, s.oneOf)
+		t := r.task(s.space, "look", "whether "+name+" is up", s.id)
 		t.ID += ".up"
 		t.Crop, t.Event, t.Minutes, t.Hollow = string(s.crop.ID), "looked", 2, true
 		t.Until = max(s.since.Likely+cal.Day(failed), r.in.Date)
 		t.Rule, t.Basis = "Twice the usual days without a leaf: call it failed.", "days from the emergence table of the crop book; the doubling is ours"
 		t.Answer = Answer{
-			Verdict: sentence("look whether " + t.Object + " is up in " + t.SpaceName),
+			Verdict: sentence("look " + t.Object + " in " + t.SpaceName),
 			Reason:  fmt.Sprintf("Sown %d days ago. At about %.0f °C it comes in about %.0f.", age, soil, days),
 			Sure:    "not known from here", OfTwenty: -1,
 			Look:   "Lines of seed leaves, or scratched and empty ground?",
@@ -78,12 +79,12 @@ func (r *Result) againTasks() []Task {
 		if !poor && !s.assumed {
 			continue
 		}
-		t := r.task(s.space, "look", named(s.crop, s.variety, s.oneOf), s.id)
+		t := r.task(s.space, "look", "again at "+named(s.crop, s.variety, s.oneOf), s.id)
 		t.ID += ".again"
 		t.Crop, t.Event, t.Minutes, t.Hollow = string(s.crop.ID), "looked", 2, true
 		t.Until = r.in.Date + 7
 		t.Rule, t.Basis = "A week after trouble, or when nobody has looked since time away.", "common practice"
-		t.Answer = Answer{Verdict: sentence(fmt.Sprintf("look again at %s in %s", t.Object, t.SpaceName)), Sure: "not known from here", OfTwenty: -1,
+		t.Answer = Answer{Verdict: sentence(fmt.Sprintf("look %s in %s", t.Object, t.SpaceName)), Sure: "not known from here", OfTwenty: -1,
 			Reason: fmt.Sprintf("It looked poor on %s.", s.seen.Short()), Look: "Is the newest leaf clean and growing? Then it mends.",
 			Change: "What you see. The trouble key helps to tell causes apart."}
 		if !poor {

@@ -122,6 +122,10 @@ func (d *Day) Walk(ask WalkAsk) *Walk {
 		mine = append(mine, t)
 	}
 	w.Had, w.Share = d.minutesFor(ask, who, known)
+	if d.Spent > 0 && w.Had != AllMinutes {
+		w.Share = strings.TrimSpace(fmt.Sprintf("%s %s of it done.", w.Share, minutesSaid(min(d.Spent, w.Had))))
+		w.Had = max(0, w.Had-d.Spent)
+	}
 	chosen, over := fits(mine, w.Had, d.Date)
 	for _, t := range over {
 		w.Left = append(w.Left, Left{t, leftWhy(t, d.Date)})
@@ -353,6 +357,8 @@ func (w *Walk) sum() string {
 	}
 	var s string
 	switch {
+	case len(w.Stops) == 0 && len(w.Left) > 0 && w.Hot == nil:
+		s = "Today's time is used."
 	case len(w.Stops) == 0:
 		s = "Nothing asks for work here today. A walk round to look is never lost."
 	case len(w.Stops) == 1:
