@@ -76,6 +76,8 @@ type DryRow struct {
 	LitresADay  string  // what it drinks, in words
 	Hours       string  // hours until dry, "27 (20 to 41)"
 	FullDays    float64 // days a full one lasts at today's thirst, to half spent
+	Repels      string  // how mix that dried out is wetted, "" = not likely here
+	Ground      *GroundRow
 	rank        int
 	shaded      int // of twenty: survives the absence in half shade; -1 = cannot be moved
 	wetKg       float64
@@ -125,6 +127,10 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing, memo *dryMemo) (*Dr
 		row.say(in, s, ask, len(p.Set.Futures))
 		row.more(in, s, looks[string(sp.ID)], len(p.Set.Futures))
 		row.rank = rankOf(in, stays, i)
+		row.Ground = groundRow(sp, s)
+		if !row.Empty {
+			row.Repels = repels(s, looks[string(sp.ID)], row.Answer)
+		}
 		row.shaded, row.wetKg = -1, 0
 		if ask.AwayDays > 0 && !row.Empty {
 			row.inShade(sp, s, belief, sky.ahead, ask, in.Seed)

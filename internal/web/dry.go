@@ -18,6 +18,8 @@ type DryPage struct {
 	Frame
 	Dry     *reckon.Dryness
 	Says    string
+	Wets    []WetDrawing
+	Ground  bool // some space has a line or weighs something
 	Race    *Race
 	Rows    []DryCard
 	Empty   []string
@@ -159,6 +161,12 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 	p.Says = drySays(p.Rows, before, d.Next)
 	if len(p.Rows) > 0 {
 		p.Race = race(d, p.Rows)
+		p.Wets = wetDrawings(p.Rows)
+		for _, r := range p.Rows {
+			if r.Ground != nil {
+				p.Ground = true
+			}
+		}
 	}
 	return p, nil
 }

@@ -2,6 +2,7 @@ package web
 
 import (
 	"fmt"
+	"math"
 	"math/rand/v2"
 	"net/http"
 	"sort"
@@ -43,6 +44,13 @@ func fixtureDry(d *reckon.Day) *reckon.Dryness {
 		if row.ByNextOf20 > 2 {
 			row.Answer.GiveL, row.Give = 6, "Give about 6 L. Dry before the next visit: likely."
 			row.Checked, row.Learned = "last checked by hand 6 days ago", "It dries faster than reckoned."
+		}
+		row.Ground = &reckon.GroundRow{Space: sp.ID, Name: sp.Name}
+		if i%3 == 0 {
+			row.Ground.Line = &reckon.LineWet{EveryM: 0.3, LinesM: 0.3 + 0.2*float64(i%2), AcrossM: 0.28, DryM: 0.02 + 0.2*float64(i%2), Share: 0.7 - 0.3*float64(i%2), Words: "Each emitter wets about 28 cm across."}
+		} else {
+			row.Ground.Weight = &reckon.FullWeight{LowKg: 20, HighKg: 34, KgM2: 90, Words: "Full it weighs 20 to 34 kg, without plants."}
+			row.Repels = "Dry mix repels water."
 		}
 		out.Rows = append(out.Rows, row)
 	}
@@ -148,6 +156,39 @@ func TestRaceAndTableAgree(t *testing.T) {
 	})
 	if bars != len(table) || bars == 0 {
 		t.Errorf("%d bars and %d rows", bars, len(table))
+	}
+}
+
+// The wet circles drawn are those of the table, to scale.
+func TestWetCirclesAndTableAgree(t *testing.T) {
+	root := open(t, handler(t, &fakeGarden{day: richDay()}), "/dry")
+	table, drawn := map[string]string{}, 0
+	root.all(func(n *node) {
+		if n.name == "tr" && n.attr["data-across"] != "" {
+			table[n.attr["data-ground"]] = n.attr["data-across"]
+		}
+	})
+	root.all(func(n *node) {
+		if n.name != "svg" || n.attr["data-r"] == "" {
+			return
+		}
+		drawn++
+		want := readFigure(t, table[n.attr["data-space"]]) * 100 / 2 * cmPx
+		circles := 0
+		for _, c := range n.find("circle") {
+			if c.class("wet") {
+				circles++
+				if math.Abs(readFigure(t, c.attr["r"])-want) > 0.06 {
+					t.Errorf("%s: a circle of %s px, want %.1f", n.attr["data-space"], c.attr["r"], want)
+				}
+			}
+		}
+		if circles != 6 {
+			t.Errorf("%d circles", circles)
+		}
+	})
+	if drawn != 2 || len(table) < 5 {
+		t.Errorf("%d drawings, %d lines in the table", drawn, len(table))
 	}
 }
 

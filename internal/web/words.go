@@ -31,6 +31,7 @@ var helpers = template.FuncMap{
 	"signed":    func(x float64) string { return strings.Replace(fmt.Sprintf("%+.1f", x), "-", "−", 1) },
 	"minus":     func(a float64, up any) float64 { return a - figure(up) },
 	"share":     func(x float64) string { return strconv.Itoa(int(math.Round(100*x))) + " %" },
+	"cm":        func(m float64) string { return strconv.Itoa(int(math.Round(100 * m))) },
 	"neg":       func(a float64) float64 { return -a },
 }
 
