@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strings"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -62,6 +63,10 @@ func (r *Result) startTasks() []Task {
 		}
 		t := r.task(m.spaces[o.Space], verb, named(e.Crop, r.lotVariety(o.Crop), nil), o.ID)
 		t.Crop, t.Count, t.Event = o.Crop, b.plants, event
+		t.Planting = "" // it begins with the note; a setting out goes on with its tray
+		if s, ok := r.trayOf(o); ok {
+			t.Planting, t.Object = s.id, named(s.crop, s.variety, s.oneOf)
+		}
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
 		n := ofTwenty(e.Growth.Success, r.in.Futures)
 		last, loss := r.wait(b.option)
@@ -81,6 +86,21 @@ func (r *Result) startTasks() []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// trayOf is the tray on the shelf that an option sets out, so that the plants
+// keep their identity; false when it sets out none.
+func (r *Result) trayOf(o season.Option) (standing, bool) {
+	id, ok := strings.CutPrefix(o.MaxTotal, "tray.")
+	if !ok {
+		return standing{}, false
+	}
+	for _, s := range whatStands(r.in) {
+		if s.tray && s.id == id {
+			return s, true
+		}
+	}
+	return standing{}, false
 }
 
 // pressingLoss is the meals a week's delay must cost before a start is said
