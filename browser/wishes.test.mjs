@@ -93,7 +93,7 @@ test('without script: ask why, keep the line, see its price, take it back', asyn
   assert.ok(await page.getByText('What would change it').count());
   await page.getByRole('button', { name: 'Keep this as planned' }).click();
   assert.match(page.url(), /\/wishes\?saved=/);
-  for (let i = 0; i < 60 && !(await page.locator('.wishes').innerText().catch(() => '')).match(/No difference seen|It costs/); i++) {
+  for (let i = 0; i < 180 && !(await page.locator('.wishes').innerText().catch(() => '')).match(/No difference seen|It costs/); i++) {
     await page.waitForTimeout(1000);
     await page.goto(url + '/wishes');
   }
