@@ -140,8 +140,8 @@ func (h *house) openHome(f homeFlags, inside http.Handler) (http.Handler, error)
 	}
 	h.ways = append(h.ways, "The home network is open: http://"+at(plain)+"/trust to make a phone ready, https://"+at(private)+"/ after. Only paired phones get an answer.")
 	door := h.gate.Home(inside, h.cert)
-	h.serve(plain, door, nil)
-	h.serve(private, door, &tls.Config{Certificates: []tls.Certificate{cert}, MinVersion: tls.VersionTLS12})
+	h.serve(gate.Few(plain), door, nil)
+	h.serve(gate.Few(private), door, &tls.Config{Certificates: []tls.Certificate{cert}, MinVersion: tls.VersionTLS12})
 	return h.gate.Console(inside, h.cert), nil
 }
 
