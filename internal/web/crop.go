@@ -143,10 +143,7 @@ func (s *site) saveFigure(w http.ResponseWriter, r *http.Request) {
 	}
 	var p *CropPage
 	err := s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}

@@ -282,10 +282,7 @@ func (s *site) saveDry(w http.ResponseWriter, r *http.Request) {
 }
 
 func (s *site) foundDry(r *http.Request) (done, error) {
-	day, err := s.o.Day(r.Context())
-	if err == nil && day == nil {
-		err = errGone
-	}
+	day, err := s.present(r)
 	if err != nil {
 		return done{}, err
 	}

@@ -12,6 +12,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 )
 
 // sentKept is how many saved forms are remembered for double sending.
@@ -62,6 +63,15 @@ func (f *sentForms) put(id string, d done) {
 
 // digestOf tells two fillings of one form apart. Encode sorts by name.
 func digestOf(v url.Values) [32]byte { return sha256.Sum256([]byte(v.Encode())) }
+
+// present is the day a form speaks of; errGone while there is no plan yet.
+func (s *site) present(r *http.Request) (*reckon.Day, error) {
+	day, err := s.o.Day(r.Context())
+	if err == nil && day == nil {
+		err = errGone
+	}
+	return day, err
+}
 
 // once saves a form, or finds that it was saved before, and then shows the
 // page it came from. A form that was saved with other words is an error.

@@ -205,10 +205,7 @@ func (p *LabelsPage) sheet(v url.Values) label.Sheet {
 
 // labelsPDF sends the sheets.
 func (s *site) labelsPDF(w http.ResponseWriter, r *http.Request) {
-	day, err := s.o.Day(r.Context())
-	if err == nil && day == nil {
-		err = errGone
-	}
+	day, err := s.present(r)
 	if err != nil {
 		s.fail(w, r, err)
 		return

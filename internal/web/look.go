@@ -66,10 +66,7 @@ func (s *site) saveLook(w http.ResponseWriter, r *http.Request) {
 	v, f := r.PostForm, faults{}
 	var back *LookPage
 	err := s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone // no plan yet
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}

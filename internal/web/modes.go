@@ -120,10 +120,7 @@ func (s *site) saveWalkAsk(w http.ResponseWriter, r *http.Request) {
 	err := readForm(r)
 	var day *reckon.Day
 	if err == nil {
-		day, err = s.o.Day(r.Context())
-	}
-	if err == nil && day == nil {
-		err = errGone
+		day, err = s.present(r)
 	}
 	if err != nil {
 		s.fail(w, r, err)

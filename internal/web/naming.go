@@ -83,10 +83,7 @@ func (s *site) keepForm(save saver) http.HandlerFunc {
 		}
 		var p filled
 		err := s.once(w, r, func() (done, error) {
-			day, err := s.o.Day(r.Context())
-			if err == nil && day == nil {
-				err = errGone
-			}
+			day, err := s.present(r)
 			if err != nil {
 				return done{}, err
 			}

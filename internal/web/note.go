@@ -163,10 +163,7 @@ func (s *site) saveNote(w http.ResponseWriter, r *http.Request) {
 	}
 	var p *NotePage
 	err := s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone // no plan yet
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}

@@ -390,10 +390,7 @@ func (s *site) saveSky(w http.ResponseWriter, r *http.Request) {
 	}
 	var p *SkyPage
 	err := s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}

@@ -102,10 +102,7 @@ func (s *site) saveCaption(w http.ResponseWriter, r *http.Request) {
 	err := readForm(r)
 	if err == nil {
 		err = s.once(w, r, func() (done, error) {
-			day, err := s.o.Day(r.Context())
-			if err == nil && day == nil {
-				err = errGone
-			}
+			day, err := s.present(r)
 			if err != nil {
 				return done{}, err
 			}

@@ -132,10 +132,7 @@ func (s *site) answerTask(w http.ResponseWriter, r *http.Request) error {
 		return nil
 	}
 	return s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone // no plan yet
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}

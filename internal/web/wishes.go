@@ -201,10 +201,7 @@ func (s *site) saveWish(w http.ResponseWriter, r *http.Request) {
 	}
 	var p *WishesPage
 	err := s.once(w, r, func() (done, error) {
-		day, err := s.o.Day(r.Context())
-		if err == nil && day == nil {
-			err = errGone
-		}
+		day, err := s.present(r)
 		if err != nil {
 			return done{}, err
 		}
