@@ -5,6 +5,7 @@
 package cal
 
 import (
+	"encoding/json"
 	"fmt"
 	"time"
 )
@@ -31,7 +32,7 @@ func FromTime(t time.Time) Day {
 // Parse reads a day written 2006-01-02.
 func Parse(s string) (Day, error) {
 	t, err := time.Parse("2006-01-02", s)
-	if err != nil {
+	if err != nil || t.Year() < 1 {
 		return 0, fmt.Errorf("day %q: want year-month-day, such as 2015-04-12", s)
 	}
 	return FromTime(t), nil
@@ -91,6 +92,15 @@ type Window struct {
 	Early  Day `json:"early"`
 	Likely Day `json:"likely"`
 	Late   Day `json:"late"`
+}
+
+// MarshalJSON writes a window that holds no day as null.
+func (w Window) MarshalJSON() ([]byte, error) {
+	if w.None() {
+		return []byte("null"), nil
+	}
+	type plain Window
+	return json.Marshal(plain(w))
 }
 
 // None reports whether w holds no day.

@@ -173,7 +173,47 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 			out = append(out, e)
 		}
 	}
-	return worthOffering(out, max(least, 1), max(leastTray*in.Futures/20, 1), trays)
+	return worthOffering(gaining(t, out, trays), max(least, 1), max(leastTray*in.Futures/20, 1), trays)
+}
+
+// Waits a start is held against: three weeks, as a window holds it against
+// twenty days; in days of under ten hours any wait up to twelve weeks, until
+// the light is back.
+const (
+	waitWeeks = 3
+	darkWeeks = 12
+)
+
+// gaining drops the starts that could as well be made later: what is sown in
+// December is picked no sooner than what is sown in February, and lies in the
+// cold and wet meanwhile. Pots that stand ready are let be.
+func gaining(t *stand.Table, all []Entry, trays []standing) []Entry {
+	idle := make([]bool, len(all))
+	for i, e := range all {
+		if e.Way == crop.SetOut && len(trays) > 0 {
+			continue
+		}
+		last := e.Week + waitWeeks
+		if t.Dark(e.Day) {
+			last = e.Week + darkWeeks
+		}
+		held := false
+		for _, x := range all[i+1:] {
+			if x.Way != e.Way || x.Week < e.Week+waitWeeks || held && x.Week > last {
+				continue
+			}
+			held = true
+			idle[i] = idle[i] || !t.Gains(e.Way, e.Day, e.Growth, x.Growth, int(x.Day-e.Day))
+		}
+	}
+	out := all[:0]
+	for i, e := range all {
+		if !idle[i] {
+			out = append(out, e)
+		}
+	}
+	clear(all[len(out):])
+	return out
 }
 
 // worthOffering keeps what succeeds often enough. Where pots stand ready and

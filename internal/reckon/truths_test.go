@@ -337,3 +337,31 @@ func TestTruthTallStandsOnThePoleSide(t *testing.T) {
 		}
 	})
 }
+
+func TestTruthNothingIsSetOutAtMidwinter(t *testing.T) {
+	eachDemo(t, func(t *testing.T, c demoCase, r *Result, j PlanJSON) {
+		for k, p := range j.Plantings {
+			kind := r.model.entries[r.model.entry[r.Plan.Plantings[k].Option]].Crop
+			if kind.AutumnPlant || kind.Dormant || kind.FirstYears.Value > 0 {
+				continue
+			}
+			if md := c.md(ground(p)); md >= 1201 || md <= 115 {
+				t.Errorf("%s goes into the ground %s: in the dark weeks nothing is gained by it", p.ID, ground(p))
+			}
+		}
+	})
+}
+
+func TestTruthOldLeavesAreOverByJune(t *testing.T) {
+	const leaves = "arugula spinach corn-salad miners-lettuce mizuna cilantro"
+	eachDemo(t, func(t *testing.T, c demoCase, r *Result, j PlanJSON) {
+		for _, p := range j.Plantings {
+			if !oneOf(p.Crop, leaves) || c.month(ground(p)) < 7 || p.Ends.Likely-ground(p) < 180 {
+				continue
+			}
+			if md := c.md(p.Ends.Likely); md > 531 && md < 901 {
+				t.Errorf("%s started %s stands until %s: leaves that stood the winter are in seed by then", p.ID, ground(p), p.Ends.Likely)
+			}
+		}
+	})
+}

@@ -18,16 +18,17 @@ type plant struct {
 	plan     int    // index of the plan's first day
 	standing bool
 
-	u     float32 // good days since it took hold
-	v     float32 // reference days since it took hold
-	vern  float32 // cold days
-	bolt  float32 // inducing days
-	held  float32 // reference days since ready
-	scale float32 // kg of a full yield here and in this world
-	inv   float32 // 1/goal
-	soft  float32 // warmest night that can harm it at all
-	bolts bool
-	shy   bool // flowers lost in heat are not made up
+	u      float32 // good days since it took hold
+	v      float32 // reference days since it took hold
+	vern   float32 // cold days
+	bolt   float32 // inducing days
+	spring float32 // reference days since the equinox after a winter stood
+	held   float32 // reference days since ready
+	scale  float32 // kg of a full yield here and in this world
+	inv    float32 // 1/goal
+	soft   float32 // warmest night that can harm it at all
+	bolts  bool
+	shy    bool // flowers lost in heat are not made up
 
 	up, first, last, end int // day indices, -1 = never
 	ok                   bool
@@ -35,6 +36,7 @@ type plant struct {
 	total, later         float32 // kg in all, and after the plan
 	kg                   []float32
 	sum                  *tally
+	stemAt               int // day from which it makes a seed stem after a winter
 	mark                 int // next day to note its size
 	coming               int // first pick in the plan, -1 = none
 }
@@ -90,6 +92,7 @@ func (p *plant) begin() {
 		return
 	}
 	p.up = i
+	p.stemAt = p.stemFrom()
 	p.grow(i)
 }
 
@@ -247,6 +250,9 @@ func (p *plant) step(i int) fate {
 	p.v += r.dev
 	if r.night <= p.soft && r.night <= p.limit(r) && (!p.standing || i >= p.plan) {
 		return frozen
+	}
+	if p.stems(i) {
+		return bolted
 	}
 	if !p.bolts || p.v < p.co.vernAt {
 		return lives

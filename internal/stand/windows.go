@@ -165,7 +165,7 @@ func (t *Table) trials(co *course, step int) []trial {
 		}
 		a.gain = a.first.None() || b.first.None() ||
 			pickLater(all, i, i+ahead)-float64(ahead*step-gainStep) >= gainLeast ||
-			b.kg < gainYield*a.kg && t.yieldTells(co, a)
+			b.kg < gainYield*a.kg && t.yieldTells(co, a.first.Likely)
 		a.works = a.ok20 >= need && a.gain
 		a.best = a.works && a.best20 >= bestOf20
 	}
@@ -180,11 +180,11 @@ func (t *Table) shortening(d int) bool {
 
 // yieldTells reports starts whose date of picking is set by winter and not by
 // the start, so that starting sooner shows in the yield alone.
-func (t *Table) yieldTells(co *course, tr *trial) bool {
+func (t *Table) yieldTells(co *course, first cal.Day) bool {
 	if t.Crop.AutumnPlant || co.ripe == byWinter || co.ripe == byForm {
 		return true
 	}
-	i := t.air.at(tr.first.Likely)
+	i := t.air.at(first)
 	return i > 0 && i < t.air.n && t.air.dayH[i] < min(longEnoughH, t.air.dayH[i-1])
 }
 

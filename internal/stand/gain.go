@@ -1,0 +1,49 @@
+package stand
+
+import (
+	"bedweek/internal/cal"
+	"bedweek/internal/crop"
+)
+
+// Gains reports whether a start of one way is worth making now and not some
+// days later: the later one is picked later by a quarter of the wait, gives
+// less or succeeds less often. It is the rule by which a window ends with
+// "waiting costs nothing", asked more mildly of two starts already grown. What
+// is planted for years, or in autumn to stand the winter, always gains. What a
+// start loses that lies in the cold and wet of the dark weeks is not in the
+// counts, so there the later one may succeed less often by a quarter.
+func (t *Table) Gains(way crop.Way, day cal.Day, sooner, later Growth, days int) bool {
+	co := t.course(way)
+	if co == nil || co.lasting || t.Crop.AutumnPlant || sooner.FirstPick.None() || later.FirstPick.None() {
+		return true
+	}
+	slack := len(sooner.Outcomes) / 10
+	if t.Dark(day) {
+		slack = len(sooner.Outcomes) / 4
+	}
+	delay := float64(later.FirstPick.Likely - sooner.FirstPick.Likely)
+	return delay >= gainDelay*float64(days) ||
+		later.Success < sooner.Success-slack ||
+		later.total() < gainYield*sooner.total() && t.yieldTells(co, sooner.FirstPick.Likely)
+}
+
+const gainDelay = 0.25 // days the pick comes later for each day of waiting; windows ask 0.4
+
+// total is what a plant gives in all, kg, mean over the futures.
+func (g Growth) total() float64 {
+	sum := 0.0
+	for _, o := range g.Outcomes {
+		sum += float64(o.Total)
+	}
+	return sum / float64(max(len(g.Outcomes), 1))
+}
+
+// darkH is the day under which winter crops stand still (common practice: the
+// ten-hour season).
+const darkH = 10.0
+
+// Dark reports a day of under ten hours.
+func (t *Table) Dark(d cal.Day) bool {
+	i := t.air.at(d)
+	return i >= 0 && i < len(t.air.dayH) && t.air.dayH[i] < darkH
+}
