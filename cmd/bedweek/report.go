@@ -50,7 +50,7 @@ func printDay(w io.Writer, d *reckon.Day) {
 	for _, f := range d.Table {
 		line := "   " + f.Answer.Verdict
 		if f.Answer.Sure != "" {
-			line += " " + f.Answer.Sure + "."
+			line = strings.TrimSuffix(line, ".") + "; " + f.Answer.Sure + "."
 		}
 		fmt.Fprintln(w, line)
 	}

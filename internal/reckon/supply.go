@@ -204,7 +204,8 @@ func fullFootprint(g stand.Growth) float64 {
 }
 
 // ends returns the weeks by which the option gives its ground back: when three
-// futures in four have finished, and for long pickings two earlier cuts.
+// futures in four have finished, and for long pickings two earlier cuts. Herbs
+// planted for years are not dug up again within one.
 func ends(e Entry, weeks int) []int {
 	g := e.Growth
 	natural := weekIndex(e, g.EndOfUse.Late)
@@ -220,6 +221,9 @@ func ends(e Entry, weeks int) []int {
 		}
 		for _, share := range shares {
 			cut := first + int(float64(run)*share)
+			if e.Crop.Perennial && e.Crop.Harvest == crop.CutAgain && cut < e.Week+52 {
+				continue
+			}
 			if cut > e.Week && cut < weeks-1 && cut < out[len(out)-1] {
 				out = append(out, cut)
 			}

@@ -365,3 +365,15 @@ func TestTruthOldLeavesAreOverByJune(t *testing.T) {
 		}
 	})
 }
+
+func TestTruthHerbsOfYearsAreNotDugUpWithinOne(t *testing.T) {
+	eachDemo(t, func(t *testing.T, c demoCase, r *Result, j PlanJSON) {
+		for k, p := range j.Plantings {
+			o := r.Problem.Options[r.Plan.Plantings[k].Option]
+			kind := r.model.entries[r.model.entry[r.Plan.Plantings[k].Option]].Crop
+			if kind.Perennial && kind.Harvest == crop.CutAgain && o.End < r.in.Weeks-1 && o.End-o.Week < 52 {
+				t.Errorf("%s is planted %s and dug up %d weeks later", p.ID, ground(p), o.End-o.Week)
+			}
+		}
+	})
+}
