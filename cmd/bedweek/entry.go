@@ -1,9 +1,11 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"crypto/sha256"
 	"encoding/hex"
+	"errors"
 	"fmt"
 	"os"
 	"path/filepath"
@@ -193,19 +195,40 @@ func (d *desk) keepWeather(ctx context.Context, name string, data []byte) (strin
 	if _, words := climateFrom(filepath.Base(name), data, g); len(words) > 0 {
 		return "", words, nil
 	}
-	sum := sha256.Sum256(data)
-	file := "weather-" + hex.EncodeToString(sum[:4]) + ".csv"
-	path := filepath.Join(d.led.Dir(), file)
-	if _, err := os.Stat(path); err == nil {
-		return file, nil, nil
+	file := ledger.BesideName(data)
+	return file, nil, putBeside(d.led.Dir(), file, data)
+}
+
+// putBeside writes a weather file beside the record, unless it is there.
+func putBeside(dir, file string, data []byte) error {
+	path := filepath.Join(dir, file)
+	if have, err := os.ReadFile(path); err == nil && bytes.Equal(have, data) {
+		return nil
 	}
-	if err := writeThrough(path+".part", data); err != nil {
-		return "", nil, fmt.Errorf("keeping %s: %w", file, err)
+	err := writeThrough(path+".part", data)
+	if err == nil {
+		err = os.Rename(path+".part", path)
 	}
-	if err := os.Rename(path+".part", path); err != nil {
-		return "", nil, fmt.Errorf("keeping %s: %w", file, err)
+	if err != nil {
+		return fmt.Errorf("keeping %s: %w", file, err)
 	}
-	return file, nil, nil
+	return nil
+}
+
+// takeWeather copies the weather file that lies beside a garden file into the
+// data folder: the next start, a backup and an export look for it there.
+func takeWeather(dir, gardenPath, named string) error {
+	if named == "" {
+		return nil
+	}
+	data, err := os.ReadFile(filepath.Join(filepath.Dir(gardenPath), named))
+	if errors.Is(err, os.ErrNotExist) {
+		return nil // given by -weather
+	}
+	if err != nil {
+		return fmt.Errorf("reading the weather: %w", err)
+	}
+	return putBeside(dir, named, data)
 }
 
 // writeThrough writes a file and has the disk keep it. What cannot be written

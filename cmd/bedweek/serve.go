@@ -151,6 +151,10 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 		if c, code = weatherFor(w, "serve", o.weatherFile, base, g); code != exitDone {
 			return code, ""
 		}
+		if err := takeWeather(led.Dir(), base, g.Place.Weather); err != nil {
+			fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
+			return exitNo, ""
+		}
 	}
 	in := inputs(w, g, book, c, day)
 	in.Progress = progress(w)

@@ -11,6 +11,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"reflect"
 	"sort"
 	"strings"
 	"time"
@@ -32,6 +33,8 @@ type Proof struct {
 	Photos     int   `json:"photos,omitempty"` // pictures the entries name, each beside the copy in photos/
 	PhotoBytes int64 `json:"photo_bytes,omitempty"`
 	Epoch      int   `json:"epoch,omitempty"` // restores the record has been through
+
+	Weather []Beside `json:"weather,omitempty"` // files the garden names, each in weather/ beside the copy
 
 	Path string `json:"-"` // of the copy
 }
@@ -98,30 +101,36 @@ func (l *Ledger) backup(ctx context.Context, db sqlRunner, folder string, steps 
 	if err := syncFile(temp); err != nil {
 		return Proof{}, err
 	}
-	if err := l.takePhotos(ctx, temp, folder); err != nil {
+	weather, err := l.takeFiles(ctx, temp, folder)
+	if err != nil {
 		return Proof{}, err
 	}
 	p, err = prove(ctx, temp, steps, least, PhotoFolder(folder))
 	if err != nil {
 		return Proof{}, fmt.Errorf("checking the copy: %w", err)
 	}
+	p.Weather = weather
 	p.Made, p.Program = l.now().UTC(), l.program
 	p.File = fmt.Sprintf("%s-%09d.db", p.Made.Format("20060102T150405.000Z"), p.Entries)
 	p.Path = filepath.Join(folder, p.File)
 	return p, finish(temp, folder, p)
 }
 
-// takePhotos brings the pictures that a fresh copy names beside it. Pictures
-// never change, so each is copied once for all backups of a folder.
-func (l *Ledger) takePhotos(ctx context.Context, copied, folder string) error {
+// takeFiles brings the pictures and weather files that a fresh copy names
+// beside it. Each is copied once for all backups of a folder.
+func (l *Ledger) takeFiles(ctx context.Context, copied, folder string) ([]Beside, error) {
 	events, err := eventsOf(copied)
 	if err != nil {
-		return fmt.Errorf("checking the copy: %w", err)
+		return nil, fmt.Errorf("checking the copy: %w", err)
 	}
 	if _, err := copyPhotos(ctx, PhotoFolder(l.dir), PhotoFolder(folder), photosNamed(events)); err != nil {
-		return fmt.Errorf("copying the pictures: %w", err)
+		return nil, fmt.Errorf("copying the pictures: %w", err)
 	}
-	return nil
+	weather, err := takeBesides(ctx, l.dir, folder, events)
+	if err != nil {
+		return nil, fmt.Errorf("copying the weather: %w", err)
+	}
+	return weather, nil
 }
 
 // finish writes the manifest and gives both files their names. The manifest
@@ -232,8 +241,11 @@ func VerifyBackup(path string) (Proof, error) {
 	if err != nil {
 		return Proof{}, fmt.Errorf("checking the backup %s: %w", filepath.Base(path), err)
 	}
-	got.Made, got.Program = said.Made, said.Program
-	if got != said {
+	if err := proveBesides(filepath.Dir(path), said.Weather); err != nil {
+		return Proof{}, fmt.Errorf("checking the backup %s: %w", filepath.Base(path), err)
+	}
+	got.Made, got.Program, got.Weather = said.Made, said.Program, said.Weather
+	if !reflect.DeepEqual(got, said) {
 		return Proof{}, fmt.Errorf("checking the backup %s: %w: it is not the file its manifest tells of", filepath.Base(path), ErrDamaged)
 	}
 	return got, nil

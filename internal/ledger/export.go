@@ -40,7 +40,7 @@ type Extra struct {
 
 // Export writes the whole record into a new or empty folder, in files that
 // need no program of ours: events.csv, plantings.csv, events.json, the garden
-// file when there is one, the pictures, and README.txt, which describes every
+// file when there is one, the weather files it names, the pictures, and README.txt, which describes every
 // column and the extra files.
 func (l *Ledger) Export(ctx context.Context, folder string, more ...Extra) error {
 	files, _, err := l.export(ctx, more)
@@ -127,7 +127,7 @@ func (l *Ledger) export(ctx context.Context, more []Extra) ([]sheetFile, time.Ti
 		return nil, at, err
 	}
 	files := []sheetFile{
-		{name: "README.txt", data: readme(events, state, more)},
+		{name: "README.txt"}, // written last, when all is known
 		{name: "events.csv", data: eventSheet},
 		{name: "plantings.csv", data: plantingSheet},
 		{name: "events.json", data: all},
@@ -135,6 +135,14 @@ func (l *Ledger) export(ctx context.Context, more []Extra) ([]sheetFile, time.Ti
 	if state.GardenText != "" {
 		files = append(files, sheetFile{name: "garden.yaml", data: []byte(state.GardenText)})
 	}
+	weather, err := besides(l.dir, weatherNamed(events))
+	if err != nil {
+		return nil, at, err
+	}
+	for _, b := range weather {
+		files = append(files, sheetFile{name: b.Name, read: func() ([]byte, error) { return os.ReadFile(filepath.Join(l.dir, b.Name)) }})
+	}
+	files[0].data = readme(events, state, weather, more)
 	for _, x := range more {
 		files = append(files, sheetFile{name: x.Name, data: x.Data})
 	}

@@ -70,6 +70,9 @@ func (l *Ledger) ImportFolder(ctx context.Context, folder string) (int, error) {
 			return 0, fmt.Errorf("bringing in pictures: %s.jpg is not as it was kept (%v)", d[:12], err)
 		}
 	}
+	if err := importBesides(folder, l.dir, events); err != nil {
+		return 0, err
+	}
 	if _, err := f.Seek(0, io.SeekStart); err != nil {
 		return 0, err
 	}

@@ -97,7 +97,7 @@ func plantingSheetColumns() []column[Planting] {
 }
 
 // readme describes the export for somebody who has nothing but the folder.
-func readme(events []Event, s State, more []Extra) []byte {
+func readme(events []Event, s State, weather []Beside, more []Extra) []byte {
 	var b bytes.Buffer
 	last := firstChain()
 	if n := len(events); n > 0 {
@@ -115,14 +115,14 @@ events.json    every entry again, with all its words and nothing left out
 garden.yaml    the garden file as last accepted (only if there is one)
 photos/        the pictures and voice notes, each named by the SHA-256 of its bytes (only if
                there are any); a photo entry says what is in it
-%s
+%s%s
 A cell that begins with = + - @ or a tab has an apostrophe in front, so that a
 spreadsheet does not take it for a formula. Take one apostrophe away to get
 the text. Numbers have none.
 
 An entry is never changed. One that was wrong is taken back by a later entry.
 
-`, len(events), len(s.Plantings), calendarWords(more))
+`, len(events), len(s.Plantings), weatherFileWords(weather), calendarWords(more))
 	b.WriteString("COLUMNS OF events.csv\n\n")
 	for _, c := range eventSheetColumns() {
 		fmt.Fprintf(&b, "  %-11s %s\n", c.name, c.means)
@@ -151,6 +151,15 @@ the chain go in as 32 bytes, not as hexadecimal.
 The last entry's chain is %s.
 `, hex.EncodeToString(last))
 	return b.Bytes()
+}
+
+// weatherFileWords lists the weather files with their digests.
+func weatherFileWords(all []Beside) string {
+	words := ""
+	for _, b := range all {
+		words += fmt.Sprintf("%s\n               weather that a garden file names; %d bytes, SHA-256\n               %s\n", b.Name, b.Bytes, b.SHA256)
+	}
+	return words
 }
 
 // calendarWords describes the extra files.

@@ -162,6 +162,9 @@ func restore(ctx context.Context, dir, backup string, o Options) (Back, error) {
 		return Back{}, err
 	}
 	out.Aside = filepath.Join(dir, asideName, "before-restore-"+o.Now().UTC().Format("20060102T150405.000Z"))
+	if err := restoreBesides(dir, out.Aside, p); err != nil {
+		return Back{}, err
+	}
 	if err := writeSynced(dir, restoreMark, []byte(filepath.Base(out.Aside)+"\n")); err != nil {
 		return Back{}, err
 	}
@@ -183,6 +186,7 @@ func restore(ctx context.Context, dir, backup string, o Options) (Back, error) {
 		return Back{}, fmt.Errorf("proving the restored record: %w: it holds %d entries, the backup %d", ErrDamaged, x.head.seq, p.Entries)
 	}
 	out.Proof, err = prove(ctx, filepath.Join(dir, dataName), steps, mark{p.Entries, mustHex(p.Chain)}, PhotoFolder(dir))
+	out.Proof.Weather = p.Weather
 	return out, err
 }
 
