@@ -180,7 +180,7 @@ func byName(crops []*crop.Crop) []*crop.Crop {
 
 func otherNames(c *crop.Crop) string {
 	var out []string
-	for _, n := range append([]string{c.NameUK}, c.Also...) {
+	for _, n := range append(strings.Split(c.NameUK, ", "), c.Also...) {
 		if n != "" && n != c.Name && !slices.Contains(out, n) {
 			out = append(out, n)
 		}

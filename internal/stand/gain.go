@@ -6,28 +6,29 @@ import (
 )
 
 // Gains reports whether a start of one way is worth making now and not some
-// days later: the later one is picked later by a quarter of the wait, gives
+// days later: the later one is picked later by a share of the wait, gives
 // less or succeeds less often. It is the rule by which a window ends with
-// "waiting costs nothing", asked more mildly of two starts already grown. What
-// is planted for years, or in autumn to stand the winter, always gains. What a
-// start loses that lies in the cold and wet of the dark weeks is not in the
-// counts, so there the later one may succeed less often by a quarter.
+// "waiting costs nothing", asked of two starts already grown, and more mildly
+// where days are ten hours and more. What is planted for years, or in autumn to
+// stand the winter, always gains. What a start loses that lies in the cold and
+// wet of the dark weeks is not in the counts, so there the later one may
+// succeed less often by a quarter.
 func (t *Table) Gains(way crop.Way, day cal.Day, sooner, later Growth, days int) bool {
 	co := t.course(way)
 	if co == nil || co.lasting || t.Crop.AutumnPlant || sooner.FirstPick.None() || later.FirstPick.None() {
 		return true
 	}
-	slack := len(sooner.Outcomes) / 10
+	slack, least := len(sooner.Outcomes)/10, gainDelay
 	if t.Dark(day) {
-		slack = len(sooner.Outcomes) / 4
+		slack, least = len(sooner.Outcomes)/4, float64(gainLeast)/gainStep
 	}
 	delay := float64(later.FirstPick.Likely - sooner.FirstPick.Likely)
-	return delay >= gainDelay*float64(days) ||
+	return delay >= least*float64(days) ||
 		later.Success < sooner.Success-slack ||
 		later.total() < gainYield*sooner.total() && t.yieldTells(co, sooner.FirstPick.Likely)
 }
 
-const gainDelay = 0.25 // days the pick comes later for each day of waiting; windows ask 0.4
+const gainDelay = 0.25 // days the pick comes later for each day of waiting
 
 // total is what a plant gives in all, kg, mean over the futures.
 func (g Growth) total() float64 {

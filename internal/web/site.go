@@ -236,6 +236,9 @@ func (s *site) bare(title, here string) Frame {
 func (s *site) framed(r *http.Request, day *reckon.Day, title, here string) Frame {
 	f := s.bare(title, here)
 	f.Garden, f.Date, f.Demo = day.Garden, day.Date, day.Demo || s.o.Demo
+	if f.Demo {
+		f.Printed = weekday(day.Date) // the demo's own clock
+	}
 	f.Until = goodUntil(day).Long()
 	if d, ok := s.sent.get(r.URL.Query().Get("saved")); ok {
 		f.Saved = &Saved{Words: d.words, Event: d.event, Undo: d.undo, Form: ledger.NewID(), Back: r.URL.Path}
