@@ -250,11 +250,12 @@ func (g *Gate) show(f *face) {
 		base = "http://" + g.o.Plain
 	}
 	f.Link = base + "/pair"
-	f.QR = codeSVG(base + "/pair?k=" + c.link)
+	f.QR = ScanCode(base + "/pair?k=" + c.link)
 }
 
-// codeSVG draws a scan code as one path; text goes in only as black squares.
-func codeSVG(text string) template.HTML {
+// ScanCode draws a scan code as one path; text goes in only as black squares.
+// Text too long for one gives nothing.
+func ScanCode(text string) template.HTML {
 	q, err := qr.Encode(text, qr.M)
 	if err != nil {
 		return ""

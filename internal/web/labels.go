@@ -3,13 +3,14 @@ package web
 import (
 	"bytes"
 	"fmt"
-	"net"
+	"html/template"
 	"net/http"
 	"net/url"
 	"slices"
 	"strconv"
 	"strings"
 
+	"bedweek/internal/gate"
 	"bedweek/internal/label"
 	"bedweek/internal/names"
 	"bedweek/internal/reckon"
@@ -78,6 +79,19 @@ func base(r *http.Request) string {
 	return strings.ToUpper(scheme + "://" + r.Host)
 }
 
+// pageCode is the code printed at the foot of a page. The address of this
+// machine alone leads a phone nowhere: no code then.
+func pageCode(r *http.Request) template.HTML {
+	if loopback(r.Host) {
+		return ""
+	}
+	at := base(r) + r.URL.RequestURI()
+	if len(at) > 150 {
+		at = base(r) + r.URL.Path
+	}
+	return gate.ScanCode(at)
+}
+
 func (s *site) labels(r *http.Request, day *reckon.Day) (page, error) {
 	d, err := s.namesDesk(r.Context())
 	if err != nil {
@@ -92,11 +106,7 @@ func (s *site) labels(r *http.Request, day *reckon.Day) (page, error) {
 func (s *site) labelsPage(r *http.Request, day *reckon.Day, d *names.Desk) (*LabelsPage, label.Sheet, []label.Label) {
 	v := r.URL.Query()
 	p := &LabelsPage{Frame: s.framed(r, day, "Labels", "labels"), From: v.Get("from"), Copies: v.Get("copies"), Own: map[string]string{}, Faults: faults{}, Base: base(r)}
-	host, _, err := net.SplitHostPort(r.Host)
-	if err != nil {
-		host = r.Host
-	}
-	p.Loop = loopback(host)
+	p.Loop = loopback(r.Host)
 	chosen := v["id"]
 	add := func(id, words, stick string, l label.Label) {
 		l.Code = p.Base + "/P/" + names.Tag(l.Tag).Short()

@@ -202,7 +202,8 @@ type Frame struct {
 	Date    cal.Day
 	Saved   *Saved
 	Printed string
-	Until   string // the print is good until then
+	Until   string        // the print is good until then
+	Scan    template.HTML // code that leads from the print back to the page
 	Sheets  []string
 	Paper   string
 	Icon    string
@@ -240,6 +241,7 @@ func (s *site) framed(r *http.Request, day *reckon.Day, title, here string) Fram
 		f.Printed = weekday(day.Date) // the demo's own clock
 	}
 	f.Until = goodUntil(day).Long()
+	f.Scan = pageCode(r)
 	if d, ok := s.sent.get(r.URL.Query().Get("saved")); ok {
 		f.Saved = &Saved{Words: d.words, Event: d.event, Undo: d.undo, Form: ledger.NewID(), Back: r.URL.Path}
 	}

@@ -7,6 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"net"
 	"net/http"
 	"net/url"
 	"sort"
@@ -308,8 +309,12 @@ func (s *site) unsent(r *http.Request, day *reckon.Day) (page, error) {
 }
 
 func loopback(host string) bool {
-	h := strings.ToLower(host)
-	return strings.HasPrefix(h, "localhost") || strings.HasPrefix(h, "127.") || strings.HasPrefix(h, "[::1]")
+	h := strings.ToLower(strings.Trim(host, "[]"))
+	if name, _, err := net.SplitHostPort(host); err == nil {
+		h = strings.ToLower(name)
+	}
+	ip := net.ParseIP(h)
+	return h == "localhost" || ip != nil && ip.IsLoopback()
 }
 
 // bring takes a file handed over from a device that cannot send.
