@@ -194,7 +194,7 @@ func newGarden(a *asker, book garden.Crops, today cal.Day) (text []byte, ok bool
 	patches := []garden.Patch{put(name, garden.Path{"garden"}), put(lat, garden.Path{"place", "latitude"}), put(lon, garden.Path{"place", "longitude"}),
 		{At: garden.Path{"place", "months"}, Value: garden.MonthsValue(town.Months)}, put(town.FromMemory(), garden.Path{"place", "months from"}), put(today.Long(), garden.Path{"from"}),
 		put("potting mix", garden.Path{"media", "mix", "kind"}), put(kind, at("kind")), put("0 m", at("east")), put("0 m", at("north"))}
-	for _, k := range []string{"length", "width", "across"} {
+	for _, k := range []string{"length", "width", "across", "shape"} {
 		if v := size.Get(k); v != "" {
 			patches = append(patches, put(v, at(k)))
 		}

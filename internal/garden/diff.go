@@ -239,9 +239,13 @@ func spacesOf(g *Garden) (all []thing) {
 		if s.Volume.Known() {
 			volume = s.Volume.String()
 		}
+		long, wide := sayLength(s.Length), sayLength(s.Width)
+		if s.Figure != nil {
+			long, wide = "", "" // its shape says them
+		}
 		all = append(all, thing{string(s.ID), s.Name, []fact{{"name", s.Name}, {"kind", string(s.Kind)}, {"ended", sayDay(s.Until)},
 			{"east", plainNumber(s.X) + " m"}, {"north", plainNumber(s.Y) + " m"}, {"turn", sayNumber(s.TurnDeg)},
-			{"length", sayLength(s.Length)}, {"width", sayLength(s.Width)}, {"across", sayLength(s.Round)}, {"floor", sayLength(s.Floor)},
+			{"length", long}, {"width", wide}, {"across", sayLength(s.Round)}, {"shape", s.Shape}, {"floor", sayLength(s.Floor)},
 			{"rim", sayLength(s.RimUp)}, {"depth", sayLength(s.Depth)}, {"volume", volume}, {"pockets", sayWhole(s.Pockets)},
 			{"medium", string(s.Medium)}, {"water", s.Water}, {"dark sides", sayYes(s.Dark)}, {"tall plants", sayYes(s.TallOK)},
 			{"supports", strings.Join(supports, "; ")}, {"covers", strings.Join(covers, "; ")}, {"reached by", strings.Join(who, ", ")},

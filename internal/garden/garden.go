@@ -11,13 +11,13 @@
 // centred on its point; "turn" goes clockwise from a long side that runs
 // east-west. Lengths keep what was typed.
 //
-// Left out: spaces that are neither rectangles nor rounds (their outer
-// rectangle is taken), sloping ground, and writing files: pages that change a
+// Left out: sloping ground, and writing files: pages that change a
 // garden file patch its text.
 package garden
 
 import (
 	"bedweek/internal/cal"
+	"bedweek/internal/geom"
 	"bedweek/internal/unit"
 )
 
@@ -114,13 +114,15 @@ type Space struct {
 	TurnDeg   float64     // long side turned clockwise from east-west... 0 = long side runs east-west
 	Length    unit.Length // outer plan size along the long side
 	Width     unit.Length
-	Round     unit.Length // diameter; when known Length and Width are not
-	Floor     unit.Length // what it stands on, above the plan's ground: a terrace; not said = the ground
-	RimUp     unit.Length // height of the soil surface above that floor, as typed: what a person reaches over
-	Rim       unit.Length // height of the soil surface above the ground: Floor + RimUp
-	Depth     unit.Length // of medium
-	Volume    unit.Volume // of medium: given, or area x depth
-	Pockets   int         // separate plant places, for pocket bags and tiers
+	Round     unit.Length  // diameter; when known Length and Width are not
+	Shape     string       // an odd shape by its measures, as typed: "L 3 m x 2 m, less 1 m x 80 cm"
+	Figure    *geom.Figure // of an odd shape; Length and Width are its outer box's then
+	Floor     unit.Length  // what it stands on, above the plan's ground: a terrace; not said = the ground
+	RimUp     unit.Length  // height of the soil surface above that floor, as typed: what a person reaches over
+	Rim       unit.Length  // height of the soil surface above the ground: Floor + RimUp
+	Depth     unit.Length  // of medium
+	Volume    unit.Volume  // of medium: given, or area x depth
+	Pockets   int          // separate plant places, for pocket bags and tiers
 	Medium    BatchID
 	Water     string // "drip", "can", "reservoir", "rain"
 	Watering  Watering
@@ -136,6 +138,9 @@ type Space struct {
 
 // AreaM2 returns the surface for planting.
 func (s Space) AreaM2() float64 {
+	if s.Figure != nil {
+		return s.Figure.AreaM2()
+	}
 	if s.Round.Known() {
 		return 0.7853981633974483 * s.Round.M * s.Round.M
 	}

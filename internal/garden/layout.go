@@ -3,6 +3,8 @@ package garden
 import (
 	"fmt"
 	"math"
+
+	"bedweek/internal/geom"
 )
 
 // slackM is how far two spaces may reach into one another on the plan before
@@ -44,68 +46,94 @@ func placed(s Space) bool {
 // base is the height of a space's underside above the ground.
 func base(s Space) float64 { return s.Rim.LowM - math.Max(s.Depth.M, slackM*2) }
 
-// box is a rectangle or, with Half equal and round set, a circle.
-type box struct {
-	x, y, half, wide float64 // centre and half sides, m
-	cos, sin         float64 // of the long side, clockwise from east
-	round            bool
+// piece is a convex part of a space's outline: corners anticlockwise, or a
+// circle.
+type piece struct {
+	at  []geom.Vec
+	mid geom.Vec
+	r   float64 // 0 = corners
 }
 
-func outline(s Space) box {
-	turn := s.TurnDeg * math.Pi / 180
-	b := box{x: s.X, y: s.Y, half: s.Length.M / 2, wide: s.Width.M / 2, cos: math.Cos(turn), sin: -math.Sin(turn)}
+// outline is a space on the plan, as convex pieces.
+func outline(s Space) []piece {
+	mid := geom.Vec{X: s.X, Y: s.Y}
 	if s.Round.Known() {
-		b.half, b.wide, b.round = s.Round.M/2, s.Round.M/2, true
+		return []piece{{mid: mid, r: s.Round.M / 2}}
 	}
-	return b
+	fig := s.Figure
+	if fig == nil {
+		x, y := s.Length.M/2, s.Width.M/2
+		fig = &geom.Figure{Pieces: []geom.Outline{{{X: -x, Y: -y}, {X: x, Y: -y}, {X: x, Y: y}, {X: -x, Y: y}}}}
+	}
+	var out []piece
+	for _, p := range fig.At(mid, s.TurnDeg).Pieces {
+		out = append(out, piece{at: p, mid: mid})
+	}
+	return out
 }
 
 // overlapM returns how far two outlines reach into one another, 0 or less when
-// they do not: the least over the axes that could part them.
-func overlapM(a, b box) float64 {
-	axes := [][2]float64{{a.cos, a.sin}, {-a.sin, a.cos}, {b.cos, b.sin}, {-b.sin, b.cos}}
-	if a.round || b.round {
-		if d := math.Hypot(b.x-a.x, b.y-a.y); d > 0 {
-			axes = append(axes, [2]float64{(b.x - a.x) / d, (b.y - a.y) / d})
+// they do not: the most of any two of their pieces.
+func overlapM(a, b []piece) float64 {
+	most := math.Inf(-1)
+	for _, p := range a {
+		for _, q := range b {
+			most = math.Max(most, p.into(q))
 		}
 	}
-	for _, p := range [][2]box{{a, b}, {b, a}} { // a circle and the nearest corner
-		if p[0].round && !p[1].round {
-			if ax, ok := cornerAxis(p[0], p[1]); ok {
-				axes = append(axes, ax)
+	return most
+}
+
+// into is how far two pieces reach into one another: the least over the axes
+// that could part them.
+func (p piece) into(q piece) float64 {
+	axes := append(p.normals(), q.normals()...)
+	for _, two := range [2][2]piece{{p, q}, {q, p}} {
+		if two[0].r == 0 {
+			continue
+		}
+		near := two[1].mid // a circle and the other's middle, or its nearest corner
+		for _, c := range two[1].at {
+			if c.Sub(two[0].mid).LevelLen() < near.Sub(two[0].mid).LevelLen() || near == two[1].mid {
+				near = c
 			}
 		}
+		axes = append(axes, near.Sub(two[0].mid))
 	}
 	least := math.Inf(1)
 	for _, ax := range axes {
-		apart := math.Abs(float64((b.x-a.x)*ax[0]) + float64((b.y-a.y)*ax[1]))
-		least = math.Min(least, reach(a, ax)+reach(b, ax)-apart)
+		if ax = ax.Unit(); ax.LevelLen() == 0 {
+			continue
+		}
+		lowP, highP := p.along(ax)
+		lowQ, highQ := q.along(ax)
+		least = math.Min(least, math.Min(highP-lowQ, highQ-lowP))
 	}
 	return least
 }
 
-// reach is half the extent of an outline along an axis.
-func reach(b box, ax [2]float64) float64 {
-	if b.round {
-		return b.half
+// normals are the directions square to the piece's edges.
+func (p piece) normals() []geom.Vec {
+	var out []geom.Vec
+	for i, a := range p.at {
+		b := p.at[(i+1)%len(p.at)]
+		out = append(out, geom.Vec{X: b.Y - a.Y, Y: a.X - b.X})
 	}
-	along := math.Abs(float64(b.cos*ax[0]) + float64(b.sin*ax[1]))
-	across := math.Abs(float64(-b.sin*ax[0]) + float64(b.cos*ax[1]))
-	return float64(b.half*along) + float64(b.wide*across)
+	return out
 }
 
-// cornerAxis points from a circle's centre to the nearest corner of a
-// rectangle.
-func cornerAxis(c, rect box) ([2]float64, bool) {
-	best, ax := math.Inf(1), [2]float64{}
-	for _, sign := range [][2]float64{{1, 1}, {1, -1}, {-1, 1}, {-1, -1}} {
-		x := rect.x + sign[0]*rect.half*rect.cos - sign[1]*rect.wide*rect.sin - c.x
-		y := rect.y + sign[0]*rect.half*rect.sin + sign[1]*rect.wide*rect.cos - c.y
-		if d := math.Hypot(x, y); d > 0 && d < best {
-			best, ax = d, [2]float64{x / d, y / d}
-		}
+// along is the piece's extent along an axis.
+func (p piece) along(ax geom.Vec) (low, high float64) {
+	if p.r > 0 {
+		m := p.mid.Dot(ax)
+		return m - p.r, m + p.r
 	}
-	return ax, best < math.Inf(1)
+	low, high = math.Inf(1), math.Inf(-1)
+	for _, c := range p.at {
+		d := c.Dot(ax)
+		low, high = math.Min(low, d), math.Max(high, d)
+	}
+	return low, high
 }
 
 // crowdedTimes is how many times over a space may be filled before the count

@@ -7,6 +7,7 @@ import (
 	"strings"
 	"testing"
 
+	"bedweek/internal/geom"
 	"bedweek/internal/unit"
 )
 
@@ -16,6 +17,16 @@ func placedAt(x, y, turn, long, wide float64) Space {
 
 func roundAt(x, y, across float64) Space {
 	return Space{Kind: Bag, X: x, Y: y, Round: unit.Metres(across), Depth: unit.Metres(0.3)}
+}
+
+func oddAt(x, y, turn float64, shape string) Space {
+	f, _, wrong := figureOf(shape)
+	if wrong != "" {
+		panic("garden: test shape " + wrong)
+	}
+	s := placedAt(x, y, turn, f.Length, f.Width)
+	s.Shape, s.Figure = shape, f
+	return s
 }
 
 func TestOverlap(t *testing.T) {
@@ -33,6 +44,10 @@ func TestOverlap(t *testing.T) {
 		{"turned into", placedAt(0, 0, 0, 4, 0.5), placedAt(0, 2.2, 90, 4, 0.5), true, "the upright begins at 0.2"},
 		{"clockwise", placedAt(0, 0, 30, 4, 0.2), placedAt(1.5, -0.86, 30, 0.5, 0.2), true, "turning clockwise takes the east end south"},
 		{"not the other way", placedAt(0, 0, 30, 4, 0.2), placedAt(1.5, 0.86, 30, 0.5, 0.2), false, "turning clockwise takes the east end south"},
+		{"a bed in the L's dent", oddAt(0, 0, 0, "L 3 m x 2 m, less 1 m x 80 cm"), placedAt(1, 0.6, 0, 0.98, 0.78), false, "the dent is 1 m by 80 cm about 1, 0.6"},
+		{"a bed over the L's arm", oddAt(0, 0, 0, "L 3 m x 2 m, less 1 m x 80 cm"), placedAt(0.9, 0.6, 0, 0.98, 0.78), true, "it begins at 0.41, the arm ends at 0.5"},
+		{"the dent turned away", oddAt(0, 0, 180, "L 3 m x 2 m, less 1 m x 80 cm"), placedAt(1, 0.6, 0, 0.98, 0.78), true, "turned half round the dent lies south-west"},
+		{"a pot in a ring", oddAt(0, 0, 0, "ring 2 m, less 1 m"), roundAt(0, 0, 0.9), false, "the hole is 1 m across"},
 		{"rounds apart", roundAt(0, 0, 0.6), roundAt(0.6, 0, 0.6), false, "radii meet"},
 		{"rounds over", roundAt(0, 0, 0.6), roundAt(0.4, 0.4, 0.6), true, "centres 0.57 apart, radii sum to 0.6"},
 		{"round by a corner", placedAt(0, 0, 0, 2, 2), roundAt(1.35, 1.35, 0.9), false, "corner 0.49 from the centre, radius 0.45"},
@@ -64,7 +79,16 @@ func TestOverlapAgainstSampling(t *testing.T) {
 		if r.IntN(3) == 0 {
 			return roundAt(r.Float64()*3, r.Float64()*3, 0.3+r.Float64())
 		}
-		return placedAt(r.Float64()*3, r.Float64()*3, r.Float64()*180, 0.4+r.Float64(), 0.3+r.Float64())
+		one := placedAt(r.Float64()*3, r.Float64()*3, r.Float64()*180, 0.4+r.Float64(), 0.3+r.Float64())
+		switch r.IntN(6) {
+		case 0:
+			one.Figure = geom.LShape(1.4, 1.2, 0.9, 0.7, geom.Corner{Right: true})
+		case 1:
+			one.Figure = geom.Triangle(1.3, 1.1, 0.9)
+		case 2:
+			one.Figure = geom.Ring(1.4, 1)
+		}
+		return one
 	}
 	met := 0
 	for i := range 400 {
@@ -98,6 +122,9 @@ func within(s Space, x, y float64) bool {
 	a := s.TurnDeg * math.Pi / 180
 	along := dx*math.Cos(a) - dy*math.Sin(a)
 	across := dx*math.Sin(a) + dy*math.Cos(a)
+	if s.Figure != nil {
+		return s.Figure.Holds(along, across)
+	}
 	return math.Abs(along) < s.Length.M/2 && math.Abs(across) < s.Width.M/2
 }
 

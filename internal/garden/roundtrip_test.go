@@ -150,6 +150,26 @@ func (d dice) obstacle(i int) Obstacle {
 	return o
 }
 
+// odd gives a space an odd shape, with its outer box by hand where a textbook
+// gives it.
+func (d dice) odd(s *Space) {
+	s.Shape = d.pick(FormLines()...)
+	if strings.HasPrefix(s.Shape, "L") && d.flip() {
+		s.Shape += d.pick(", north-west", ", south east")
+	}
+	f, _, wrong := figureOf(s.Shape)
+	if wrong != "" {
+		panic("garden: test shape " + s.Shape + ": " + wrong)
+	}
+	s.Figure = f
+	box := func(m float64) unit.Length {
+		l := unit.Metres(m)
+		l.Typed = unit.FormatLength(m, unit.Metric)
+		return l
+	}
+	s.Length, s.Width = box(f.Length), box(f.Width)
+}
+
 // space makes a space on a point of its own, 80 m from the next.
 func (d dice) space(i int, g *Garden) Space {
 	s := Space{ID: SpaceID(fmt.Sprint("s", i)), Name: d.name(), Kind: Kind(d.pick(spaceShape().keys[1].words...)),
@@ -160,10 +180,13 @@ func (d dice) space(i int, g *Garden) Space {
 	}
 	s.Rim = rim(s.Floor, s.RimUp)
 	s.Watering = d.watering(s)
-	if d.flip() {
+	switch d.IntN(3) {
+	case 0:
 		s.Round = d.size(30, 200)
-	} else {
+	case 1:
 		s.Length, s.Width = d.size(60, 400), d.size(20, 130)
+	default:
+		d.odd(&s)
 	}
 	if d.flip() {
 		v, err := unit.ParseVolume("4 gal")
@@ -322,9 +345,12 @@ func (y *yamlLines) space(s Space) {
 	y.put(2, "east", plainNumber(s.X)+" m")
 	y.put(2, "north", plainNumber(s.Y)+" m")
 	y.put(2, "turn", s.TurnDeg)
-	y.put(2, "length", s.Length)
-	y.put(2, "width", s.Width)
+	if s.Figure == nil {
+		y.put(2, "length", s.Length)
+		y.put(2, "width", s.Width)
+	}
 	y.put(2, "across", s.Round)
+	y.put(2, "shape", s.Shape)
 	y.put(2, "floor", s.Floor)
 	y.put(2, "rim", s.RimUp)
 	y.put(2, "depth", s.Depth)

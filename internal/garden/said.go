@@ -1,7 +1,6 @@
 package garden
 
 import (
-	"math"
 	"regexp"
 	"strconv"
 	"strings"
@@ -20,16 +19,24 @@ var crossed = regexp.MustCompile(`(?i)\s*(?:\bx\b|×|\*|\bby\b)\s*`)
 
 // SaySize reads the measures of a tape: "3 m x 1.2 m", "3 m x 1.2 m x 40 cm"
 // (the third is the depth of medium), "60 cm across", "18 in across, 14 in
-// deep", "triangle 3 m, 2 m, 2 m" (its sides; kept as a rectangle of the same
-// area). Keys are length, width, across and depth; each size comes back as
-// typed.
+// deep", or an odd shape of FormLines. Keys are length, width, across, shape
+// and depth; each size comes back as typed.
 func SaySize(typed string) (Value, []Said) {
 	var v Value
 	v.Pairs = []KeyValue{}
 	set := func(key, size string) { v = v.With(key, Text(strings.TrimSpace(size))) }
-	low := strings.ToLower(strings.TrimSpace(typed))
-	if rest, ok := strings.CutPrefix(low, "triangle"); ok {
-		return sayTriangle(rest)
+	if _, _, odd := formOf(typed); odd {
+		if i := strings.LastIndex(typed, ","); i > 0 && strings.HasSuffix(strings.ToLower(strings.TrimSpace(typed)), " deep") {
+			depth := strings.TrimSpace(typed[i+1:])
+			set("depth", depth[:len(depth)-5])
+			typed = typed[:i]
+		}
+		if _, _, wrong := figureOf(typed); wrong != "" {
+			return v, []Said{{typed, wrong}}
+		}
+		bad := checkSizes(v)
+		set("shape", typed)
+		return v, bad
 	}
 	for i, part := range strings.Split(strings.TrimSpace(typed), ",") {
 		part = strings.TrimSpace(part)
@@ -80,33 +87,6 @@ func checkSizes(v Value) (bad []Said) {
 }
 
 func quoteWord(s string) string { return "“" + clip(s) + "”" }
-
-// sayTriangle turns three sides into the rectangle of the same area along the
-// longest side. The height is Heron's formula.
-func sayTriangle(rest string) (Value, []Said) {
-	parts := strings.Split(rest, ",")
-	if len(parts) != 3 {
-		return Value{}, []Said{{rest, "Write the three sides, as triangle 3 m, 2 m, 2 m."}}
-	}
-	var side [3]unit.Length
-	longest := 0
-	for i, p := range parts {
-		l, err := unit.ParseLength(strings.TrimSpace(p))
-		if err != nil {
-			return Value{}, []Said{{p, "Side " + itoa(i+1) + ": " + err.Error()}}
-		}
-		if side[i] = l; l.M > side[longest].M {
-			longest = i
-		}
-	}
-	half := (side[0].M + side[1].M + side[2].M) / 2
-	square := half * (half - side[0].M) * (half - side[1].M) * (half - side[2].M)
-	if square <= 0 {
-		return Value{}, []Said{{rest, "Sides of these lengths do not meet. Measure them again."}}
-	}
-	wide := math.Sqrt(square) / side[longest].M
-	return Value{Pairs: []KeyValue{{"length", Text(strings.TrimSpace(parts[longest]))}, {"width", Text(unit.FormatLength(wide, side[longest].System()))}}}, nil
-}
 
 // SayWhere reads a place on the plan: "2.2 m east, 5 m north", with "turned 90
 // degrees" and "6 m up" when it stands turned or on a floor. Without words the

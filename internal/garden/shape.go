@@ -86,7 +86,7 @@ func spaceShape() shape {
 			string(PocketBag), string(Reservoir), string(Tier), string(Railing), string(Hanging), string(Ground),
 			string(Bench), string(LampShelf)}},
 		{name: "east"}, {name: "north"}, {name: "turn"}, {name: "length"}, {name: "width"}, {name: "across"},
-		{name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
+		{name: "shape"}, {name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
 		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "emitter flow"}, {name: "emitter spacing"},
 		{name: "line spacing"}, {name: "reservoir"}, {name: "tier share"}, {name: "mulch"}, {name: "dark", words: yesNo()},
 		{name: "tall", words: yesNo()}, {name: "supports"}, {name: "covers"}, {name: "reached by"}, {name: "standing"},

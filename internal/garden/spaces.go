@@ -41,6 +41,7 @@ func (r *reader) space(p pair) (Space, bool) {
 	if s.Name == "" && !f.has("name") {
 		s.Name = p.key
 	}
+	f.odd(&s)
 	s.Rim = rim(s.Floor, s.RimUp)
 	s.TallOK = f.yes("tall", s.Grows() && s.Kind != Railing && s.Kind != Hanging && s.Kind != Tier)
 	s.Medium = BatchID(f.refer("medium", "media"))
@@ -93,10 +94,13 @@ func (f fields) way(name string) float64 { return f.length(name, bound{-500, 500
 func (f fields) sizes(s Space) {
 	flat := f.has("length") || f.has("width")
 	switch {
+	case f.has("shape") && (flat || f.has("across")):
+		f.r.at(f.where("shape"), "a space with a shape and other sizes", "The shape says its own measures. Take length, width and across out.")
+	case f.has("shape"):
 	case f.has("across") && flat:
 		f.r.at(f.where("across"), "a space both across and long", "Write across for a round one, length and width for the others.")
 	case !f.has("across") && !(f.has("length") && f.has("width")):
-		f.r.at(f.at, "the size of a space is missing", "Add length and width, or across for a round one.")
+		f.r.at(f.at, "the size of a space is missing", "Add length and width, across for a round one, or shape for an odd one.")
 	}
 	if s.Kind != "" && s.Grows() {
 		for _, name := range []string{"east", "north", "medium", "water"} {

@@ -11,7 +11,7 @@
 // face and leaves, does not meet the solid. See [TouchM].
 //
 // Range: sizes from a millimetre to tens of kilometres; finite input is
-// assumed. Left out: curved sheets, meshes and holes, because no garden file
+// assumed. Left out: curved sheets, meshes and hollow solids, because no garden file
 // can name one.
 package geom
 

@@ -152,7 +152,8 @@ func rainShare(g *garden.Garden, i int) float64 {
 	share := 1.0
 	if sp.Kind == garden.Tier && sp.AreaM2() > 0 {
 		for k, t := range g.Spaces {
-			if k != i && t.Kind == garden.Tier && t.Rim.M > sp.Rim.M && math.Hypot(t.X-sp.X, t.Y-sp.Y) < 0.05 {
+			if k != i && t.Kind == garden.Tier && (sp.Figure == nil || len(sp.Figure.Rings) == 1) && // a ring leaves it out already
+				t.Rim.M > sp.Rim.M && math.Hypot(t.X-sp.X, t.Y-sp.Y) < 0.05 {
 				share = math.Min(share, math.Max(0, 1-t.AreaM2()/sp.AreaM2()))
 			}
 		}
@@ -265,6 +266,9 @@ func leafMost(sp garden.Space) float64 {
 	if sp.Round.Known() {
 		r := sp.Round.M/2 + overhangM
 		return math.Pi * r * r
+	}
+	if sp.Figure != nil { // Steiner's formula, a little too much at a dent
+		return sp.AreaM2() + sp.Figure.PerimeterM()*overhangM + math.Pi*overhangM*overhangM
 	}
 	return (sp.Length.M + 2*overhangM) * (sp.Width.M + 2*overhangM)
 }

@@ -135,6 +135,9 @@ func bodies(g *garden.Garden) []shade.Body {
 	return out
 }
 
+// containerName begins the name of a space's body; its id follows.
+const containerName = "space "
+
 // container is the body of a space that stands above its floor: down to the
 // floor for boxes and bags, no deeper than its medium for what hangs or stands
 // on legs or on another tier.
@@ -149,9 +152,12 @@ func container(sp garden.Space) (shade.Body, bool) {
 	if top <= low {
 		return shade.Body{}, false
 	}
-	name := "space " + string(sp.ID)
+	name := containerName + string(sp.ID)
 	if sp.Round.Known() {
 		return shade.Post(name, sp.X, sp.Y, sp.Round.M, low, top), true
+	}
+	if sp.Figure != nil {
+		return shade.Shaped(name, sp.Figure, sp.X, sp.Y, sp.TurnDeg, low, top), true
 	}
 	return shade.Box(name, sp.X, sp.Y, sp.TurnDeg, sp.Length.M, sp.Width.M, low, top), true
 }

@@ -51,7 +51,7 @@ func (d *LightDesk) Things() []Thing {
 		t := Thing{No: i, Name: d.thingName(i), Kind: "support"}
 		if i < len(d.light.Garden.Obstacles) {
 			t.Kind = d.light.Garden.Obstacles[i].Kind
-		} else if strings.HasPrefix(b.Name, "space ") {
+		} else if strings.HasPrefix(b.Name, containerName) {
 			t.Kind = "space"
 		}
 		out = append(out, t)
@@ -66,7 +66,7 @@ func (d *LightDesk) thingName(i int) string {
 	if i < len(g.Obstacles) {
 		return name
 	}
-	if id, ok := strings.CutPrefix(name, "space "); ok {
+	if id, ok := strings.CutPrefix(name, containerName); ok {
 		if sp, ok := g.Space(garden.SpaceID(id)); ok {
 			return spaceName(sp) + ", its sides"
 		}

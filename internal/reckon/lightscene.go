@@ -3,6 +3,7 @@ package reckon
 import (
 	"fmt"
 	"math"
+	"strings"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
@@ -118,6 +119,11 @@ func (d *LightDesk) Overhead(week int, hour float64) *Overhead {
 		}
 		t := ThingAbove{Name: d.thingName(i), Outline: b.Footprint(), Passes: b.Parts[0].PassesOn(day)}
 		t.Half = t.Passes > 0
+		if id, ok := strings.CutPrefix(b.Name, containerName); ok {
+			if sp, ok := d.light.Garden.Space(garden.SpaceID(id)); ok && sp.Figure != nil {
+				t.Outline = spaceOutline(sp) // a dent is no part of it
+			}
+		}
 		if i < len(d.light.Garden.Obstacles) {
 			t.High = d.light.Garden.Obstacles[i].Base.M > 0.01 && d.light.Garden.Obstacles[i].Kind != "tree"
 			t.Solid = !t.High && !t.Half
@@ -196,6 +202,9 @@ func (d *LightDesk) riseSet(day cal.Day) (rise, set float64) {
 func spaceOutline(sp garden.Space) geom.Outline {
 	if sp.Round.Known() {
 		return shade.Post("", sp.X, sp.Y, sp.Round.M, 0, 1).Footprint()
+	}
+	if sp.Figure != nil {
+		return sp.Figure.At(geom.Vec{X: sp.X, Y: sp.Y}, sp.TurnDeg).Rings[0]
 	}
 	return shade.Box("", sp.X, sp.Y, sp.TurnDeg, sp.Length.M, sp.Width.M, 0, 1).Footprint()
 }

@@ -147,6 +147,10 @@ func tallBody(g *garden.Garden, sp garden.Space, areaM2, heightM float64) shade.
 	if sp.Round.Known() {
 		turn, length, width = 0, sp.Round.M*math.Sqrt(math.Pi)/2, sp.Round.M*math.Sqrt(math.Pi)/2
 	}
+	if sp.Figure != nil { // a box of its area
+		k := math.Sqrt(sp.AreaM2() / (length * width))
+		length, width = k*length, k*width
+	}
 	pole := geom.Direction(0, 0)
 	if g.Place.LatDeg < 0 {
 		pole = geom.Direction(180, 0)

@@ -85,6 +85,10 @@ func supportAt(sp garden.Space, side string, lat float64) (x, y, turnDeg float64
 		at := to.Scale(sp.Round.M / 2)
 		return sp.X + at.X, sp.Y + at.Y, bearing
 	}
+	if sp.Figure != nil {
+		at, looks := sp.Figure.At(geom.Vec{X: sp.X, Y: sp.Y}, sp.TurnDeg).EdgeTowards(bearing)
+		return at.X, at.Y, looks
+	}
 	at, most := geom.Vec{}, math.Inf(-1)
 	for k, half := range [4]float64{sp.Width.M / 2, sp.Length.M / 2, sp.Width.M / 2, sp.Length.M / 2} {
 		turn := sp.TurnDeg + 90*float64(k)
@@ -100,7 +104,7 @@ func supportAt(sp garden.Space, side string, lat float64) (x, y, turnDeg float64
 // frame does not count as its shade.
 func patch(sp garden.Space) shade.Patch {
 	p := shade.Patch{Name: string(sp.ID), X: sp.X, Y: sp.Y, Z: sp.Rim.M + 0.05, TurnDeg: sp.TurnDeg,
-		Length: sp.Length.M, Width: sp.Width.M}
+		Length: sp.Length.M, Width: sp.Width.M, Figure: sp.Figure}
 	if sp.Round.Known() {
 		p.Length, p.Width, p.Round = sp.Round.M, sp.Round.M, true
 	}

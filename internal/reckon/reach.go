@@ -85,6 +85,9 @@ func deepest(sp garden.Space) float64 {
 	if sp.Round.M > 0 {
 		return sp.Round.M / 2
 	}
+	if sp.Figure != nil {
+		return sp.Figure.DeepM()
+	}
 	return math.Min(sp.Length.M, sp.Width.M) / 2
 }
 

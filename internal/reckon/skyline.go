@@ -442,7 +442,7 @@ func (d *LightDesk) strips(s int) []Strip {
 		n := 0
 		for i := k * nu / 5; i < (k+1)*nu/5; i++ {
 			for j := range nv {
-				if d.light.Buried(s, i, j) {
+				if !f.Counts(i, j) || d.light.Buried(s, i, j) {
 					continue
 				}
 				n++

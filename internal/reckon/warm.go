@@ -38,6 +38,8 @@ func wallRatio(sp garden.Space) float64 {
 	switch {
 	case sp.Round.M > 0:
 		r = 4 / sp.Round.M
+	case sp.Figure != nil:
+		r = sp.Figure.PerimeterM() / sp.AreaM2()
 	case sp.Length.M > 0 && sp.Width.M > 0:
 		r = 2/sp.Length.M + 2/sp.Width.M
 	}
@@ -103,13 +105,7 @@ func mediumSwing(sp garden.Space) Swing {
 	top := weather.SwingLeft(above, damping) * (1 - 0.5*mulched(sp))
 	way, share := above, top
 	if wallRatio(sp) > 0 {
-		half := sp.Width.M / 2
-		if sp.Length.M > 0 && sp.Length.M < sp.Width.M {
-			half = sp.Length.M / 2
-		}
-		if sp.Round.M > 0 {
-			half = sp.Round.M / 2
-		}
+		half := deepest(sp)
 		if side := weather.SwingLeft(half, damping); half > 0 && side > top {
 			way, share = half, side
 		}

@@ -124,6 +124,8 @@ func size(sp garden.Space) string {
 	switch {
 	case sp.Round.Known():
 		parts = append(parts, sp.Round.Typed+" across")
+	case sp.Shape != "":
+		parts = append(parts, sp.Shape)
 	case sp.Length.Known():
 		parts = append(parts, sp.Length.Typed+" by "+sp.Width.Typed)
 	}

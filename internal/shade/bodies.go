@@ -45,6 +45,15 @@ func Parasol(name string, x, y, z, diameter, bearingDeg, elevationDeg, transmit 
 		At: geom.Vec{X: x, Y: y, Z: z}, Facing: geom.Direction(bearingDeg, elevationDeg), Radius: diameter / 2}, transmit)}}
 }
 
+// Shaped is an opaque upright body with an odd ground plan about x, y.
+func Shaped(name string, f *geom.Figure, x, y, turnDeg, base, height float64) Body {
+	out := Body{Name: name}
+	for _, s := range f.Prisms(geom.Vec{X: x, Y: y, Z: base}, turnDeg, height-base) {
+		out.Parts = append(out.Parts, opaque(s))
+	}
+	return out
+}
+
 // archPieces is how many flat strips stand for an arch's curve.
 const archPieces = 8
 

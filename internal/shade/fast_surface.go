@@ -13,6 +13,10 @@ const CellM = 0.1
 // many square metres gets larger ones.
 const mostCells = 10000
 
+// leastCells is about how many cells an odd shape is cut in at least: a narrow
+// ring gets smaller ones.
+const leastCells = 30
+
 // Surface is a flat face that receives light, cut in cells of about [CellM]
 // that fill it exactly (larger ones beyond some 100 m²); it may have any tilt and turn. Light comes from its
 // upper side only, the side from which Along turns anticlockwise to Across.
@@ -23,14 +27,31 @@ type Surface struct {
 	Length, Width float64  // along, across
 	Round         bool     // only the ellipse within counts
 	Mends         []Mend   // what was seen of the sky from here; the last counts
+
+	odd  []bool  // cells of an odd shape, row by row; nil = a rectangle or a round
+	cell float64 // their size, m
 }
 
 // LevelSurface is the surface of a patch, facing up.
 func LevelSurface(p Patch) Surface {
-	return Surface{Name: p.Name, Middle: geom.Vec{X: p.X, Y: p.Y, Z: p.Z},
+	s := Surface{Name: p.Name, Middle: geom.Vec{X: p.X, Y: p.Y, Z: p.Z},
 		Along: geom.Direction(90+p.TurnDeg, 0), Across: geom.Direction(p.TurnDeg, 0),
 		Length: p.Length, Width: p.Width, Round: p.Round}
+	if p.Figure == nil {
+		return s
+	}
+	s.cell = min(CellM, math.Sqrt(p.Figure.AreaM2()/leastCells))
+	nu, nv := s.Grid()
+	s.odd = make([]bool, nu*nv)
+	for k := range s.odd {
+		x, y := s.share(k%nu, nu)*s.Length, s.share(k/nu, nv)*s.Width
+		s.odd[k] = p.Figure.Holds(x, y)
+	}
+	return s
 }
+
+// share is where the middle of cell i of n lies, -0.5 to 0.5 of the side.
+func (Surface) share(i, n int) float64 { return (float64(i)+0.5)/float64(n) - 0.5 }
 
 // TiltedSurface is a rectangle about middle that faces a bearing, tilted up
 // from level: 90 is upright, such as a pocket wall. Length runs level, width
@@ -46,7 +67,11 @@ func (s Surface) Normal() geom.Vec { return s.Along.Cross(s.Across).Unit() }
 
 // Grid returns how many cells lie along and across.
 func (s Surface) Grid() (nu, nv int) {
-	size := max(CellM, math.Sqrt(s.Length*s.Width/mostCells), max(s.Length, s.Width)/mostCells)
+	size := CellM
+	if s.cell > 0 {
+		size = s.cell
+	}
+	size = max(size, math.Sqrt(s.Length*s.Width/mostCells), max(s.Length, s.Width)/mostCells)
 	n := func(m float64) int { return max(1, int(math.Round(m/size))) }
 	return n(s.Length), n(s.Width)
 }
@@ -55,17 +80,20 @@ func (s Surface) Grid() (nu, nv int) {
 func (s Surface) Cell(i, j int) geom.Vec {
 	nu, nv := s.Grid()
 	return s.Middle.
-		Add(s.Along.Scale(((float64(i)+0.5)/float64(nu) - 0.5) * s.Length)).
-		Add(s.Across.Scale(((float64(j)+0.5)/float64(nv) - 0.5) * s.Width))
+		Add(s.Along.Scale(s.share(i, nu) * s.Length)).
+		Add(s.Across.Scale(s.share(j, nv) * s.Width))
 }
 
 // Counts reports whether a cell's middle belongs to the surface: all of a
-// rectangle's, those within the rim of a round one.
+// rectangle's, those within the rim of a round one or an odd shape.
 func (s Surface) Counts(i, j int) bool {
-	if !s.Round {
+	if s.odd == nil && !s.Round {
 		return true
 	}
 	nu, nv := s.Grid()
+	if s.odd != nil {
+		return s.odd[j*nu+i]
+	}
 	a, b := 2*(float64(i)+0.5)/float64(nu)-1, 2*(float64(j)+0.5)/float64(nv)-1
 	return a*a+b*b <= 1
 }

@@ -15,6 +15,7 @@ type Patch struct {
 	TurnDeg       float64
 	Length, Width float64
 	Round         bool
+	Figure        *geom.Figure // an odd shape about the middle, in the box of Length and Width
 }
 
 // Light is the light on a patch, mean over its points, January first.
@@ -131,10 +132,21 @@ func meanLight(ls []Light) Light {
 }
 
 // points returns the middles of three by two equal pieces of a rectangle; of a
-// circle, the middle and five points round it, each for a sixth of the area.
+// circle, the middle and five points round it, each for a sixth of the area;
+// of an odd shape, the middles of its cells.
 func (p Patch) points() []geom.Vec {
 	at := geom.Vec{X: p.X, Y: p.Y, Z: p.Z}
 	var out []geom.Vec
+	if p.Figure != nil {
+		s := LevelSurface(p)
+		nu, nv := s.Grid()
+		for k := range nu * nv {
+			if s.Counts(k%nu, k/nu) {
+				out = append(out, s.Cell(k%nu, k/nu))
+			}
+		}
+		return out
+	}
 	if p.Round {
 		const ring = 0.764 // halves the outer five sixths by area
 		out = append(out, at)

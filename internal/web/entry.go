@@ -237,7 +237,7 @@ func isGuessed(keys []string, key string) bool {
 }
 
 // keyWords are the keys of a space in plain words.
-var keyWords = map[string]string{"east": "place", "north": "place", "length": "size", "width": "size", "across": "size", "depth": "depth", "medium": "medium",
+var keyWords = map[string]string{"east": "place", "north": "place", "length": "size", "width": "size", "across": "size", "shape": "size", "depth": "depth", "medium": "medium",
 	"water": "water", "standing": "what stands", "rim": "height", "volume": "volume"}
 
 // guessedWords names guessed keys once each.
@@ -258,6 +258,8 @@ func guessedWords(keys []string) string {
 func spaceWords(sp garden.Space) string {
 	words := name(string(sp.Kind))
 	switch {
+	case sp.Shape != "":
+		words += ", " + sp.Shape
 	case sp.Round.Known():
 		words += ", " + sp.Round.String() + " across"
 	case sp.Length.Known():

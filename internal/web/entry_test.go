@@ -120,6 +120,10 @@ func TestBadAnswersAreNamedAtTheField(t *testing.T) {
 		{"negative", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "-3 m x 1 m"}, "less than"},
 		{"absurd", "/entry/space", "depth", map[string]string{"kind": "bag", "depth": "18 m"}, "Did you mean 18 cm"},
 		{"no unit", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "3 x 1.2"}, "unit"},
+		{"an L with too much taken out", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "L 3 m x 2 m, less 4 m x 1 m"}, "as large as the whole"},
+		{"sides that do not meet", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "triangle 1 m, 1 m, 4 m"}, "do not meet"},
+		{"a shape without units", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "oval 2 x 1"}, "unit"},
+		{"a shape of a mile", "/entry/space", "size", map[string]string{"kind": "raised bed", "size": "half round 1600 m"}, "another unit"},
 		{"outside", "/entry/space", "where", map[string]string{"kind": "bag", "where": "300 m east, 2 m north"}, "outside the plot"},
 		{"two at one place", "/entry/space", "where", map[string]string{"kind": "bag", "where": "8 m east, 1 m north"}, "stands where tub stands"},
 		{"a date in the future", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 kale, since May 2016"}, "future"},
@@ -192,6 +196,15 @@ func TestChangesKeepThePast(t *testing.T) {
 			a, _ := g.Space("tub")
 			return fmt.Sprintf("%.4f", a.X)
 		}},
+		{"dragged", "/entry/plan", map[string]string{"space": "tub", "do": "to", "step": "20 cm", "east": "0.437", "north": "-1.02"}, func(g *garden.Garden) string {
+			a, _ := g.Space("tub")
+			return fmt.Sprintf("%.4f %.4f", a.X, a.Y)
+		}},
+		{"an odd shape", "/entry/space", map[string]string{"id": "long-bed", "kind": "raised bed", "name": "Long bed", "size": "L 3 m x 2 m, less 1 m x 80 cm, south west", "depth": "40 cm",
+			"where": "2 m east, 5 m north", "medium": "old", "water": "drip", "standing": "6 kale, since March 2015\n9 leek, since March 2015"}, func(g *garden.Garden) string {
+			a, _ := g.Space("long-bed")
+			return said(a.Shape, a.Length.M, a.Width.M, fmt.Sprintf("%.2f", a.AreaM2()), len(a.Standing))
+		}},
 		{"turned", "/entry/plan", map[string]string{"space": "long-bed", "do": "left", "step": "20 cm"}, func(g *garden.Garden) string { a, _ := g.Space("long-bed"); return said(a.TurnDeg) }},
 		{"walked", "/entry/plan", map[string]string{"space": "tub", "do": "up", "step": "20 cm"}, func(g *garden.Garden) string { return string(g.Spaces[0].ID) }},
 		{"a batch renamed", "/entry/medium", map[string]string{"id": "old", "name": "aged", "kind": "potting mix", "since": "2013", "history": "tomato until 2014"}, func(g *garden.Garden) string {
@@ -200,7 +213,7 @@ func TestChangesKeepThePast(t *testing.T) {
 		}},
 	} {
 		want := map[string]string{"ended": "1 1 long-bed-1 2015-04-01", "split": "2 m 100 cm 1.5 3 2 0 old short-end", "refilled": "coir mix 2015 0 3 kale", "mixed": "compost blend 1 tomato",
-			"renamed": "Blue tub", "a planting taken out keeps the others' ids": "1 long-bed-2", "copied": "8 tub 7", "moved": "8.1534", "turned": "345", "walked": "tub", "a batch renamed": "aged 2"}[tt.name]
+			"renamed": "Blue tub", "a planting taken out keeps the others' ids": "1 long-bed-2", "copied": "8 tub 7", "moved": "8.1534", "turned": "345", "dragged": "8.4328 -0.0254", "an odd shape": "L 3 m x 2 m, less 1 m x 80 cm, south west 3 2 5.20 2", "walked": "tub", "a batch renamed": "aged 2"}[tt.name]
 		f, h := fakeEntry(t, begun)
 		if code, body := post(t, h, tt.path, tt.typed); code != http.StatusSeeOther {
 			t.Errorf("%s: status %d: %v", tt.name, code, faultWords.FindAllStringSubmatch(body, -1))

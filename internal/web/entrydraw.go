@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"net/http"
+	"strconv"
 	"strings"
 
 	"bedweek/internal/garden"
@@ -15,8 +16,10 @@ import (
 // pixels of a picture 360 wide.
 type PlanDrawing struct {
 	Wide, Tall float64
+	Scale      float64 // pixels to a metre
 	Shapes     []PlanShape
-	Walk       string // the way from space to space
+	Grip       *PlanShape // where the marked space is taken hold of; nil = none is marked
+	Walk       string     // the way from space to space
 	BarX, BarY float64
 	BarW       float64
 	BarWords   string
@@ -33,9 +36,13 @@ type PlanShape struct {
 	W, H, R float64
 	Turn    float64
 	Class   string
+	Path    string // of an odd shape, about X and Y
 }
 
 const planWide = 360.0
+
+// gripPx is the least half width of what a thumb takes hold of.
+const gripPx = 24.0
 
 // drawPlan draws what has a place; marked is the space shown heavy.
 func drawPlan(g *garden.Garden, marked string) *PlanDrawing {
@@ -56,12 +63,12 @@ func drawPlan(g *garden.Garden, marked string) *PlanDrawing {
 	edge := math.Max(1, 0.12*math.Max(highX-lowX, highY-lowY))
 	lowX, lowY, highX, highY = lowX-edge, lowY-edge, highX+edge, highY+edge
 	scale := planWide / math.Max(highX-lowX, (highY-lowY)*0.75)
-	p := &PlanDrawing{Wide: planWide, Tall: math.Round((highY - lowY) * scale)}
+	p := &PlanDrawing{Scale: math.Round(scale*1000) / 1000, Wide: planWide, Tall: math.Round((highY - lowY) * scale)}
 	shift := (planWide - (highX-lowX)*scale) / 2
 	at := func(x, y float64) (float64, float64) {
 		return math.Round((shift+(x-lowX)*scale)*10) / 10, math.Round((highY-y)*scale*10) / 10
 	}
-	shape := func(id, name, class string, no int, x, y, turn float64, long, wide, across unit.Length) {
+	shape := func(id, name, class string, no int, x, y, turn float64, long, wide, across unit.Length) *PlanShape {
 		s := PlanShape{ID: id, Name: name, Class: class, No: no, Turn: turn}
 		s.X, s.Y = at(x, y)
 		if across.Known() {
@@ -70,6 +77,7 @@ func drawPlan(g *garden.Garden, marked string) *PlanDrawing {
 			s.W, s.H = math.Max(6, long.M*scale), math.Max(6, wide.M*scale)
 		}
 		p.Shapes = append(p.Shapes, s)
+		return &p.Shapes[len(p.Shapes)-1]
 	}
 	for _, o := range g.Obstacles {
 		shape(o.ID, o.Name, "stands", 0, o.X, o.Y, o.TurnDeg, o.Length, o.Width, o.Round)
@@ -83,8 +91,14 @@ func drawPlan(g *garden.Garden, marked string) *PlanDrawing {
 		if string(sp.ID) == marked {
 			class = "grows marked"
 		}
-		shape(string(sp.ID), sp.Name, class, i+1, sp.X, sp.Y, sp.TurnDeg, sp.Length, sp.Width, sp.Round)
+		one := shape(string(sp.ID), sp.Name, class, i+1, sp.X, sp.Y, sp.TurnDeg, sp.Length, sp.Width, sp.Round)
+		if sp.Figure != nil {
+			one.Path = figurePath(sp.Figure, scale, one.X, one.Y)
+		}
 		x, y := at(sp.X, sp.Y)
+		if string(sp.ID) == marked {
+			p.Grip = &PlanShape{ID: marked, X: x, Y: y, R: math.Max(gripPx, halfM(sp.Length, sp.Width, sp.Round)*scale)}
+		}
 		walk = append(walk, fmt.Sprintf("%g %g", x, y))
 	}
 	if len(walk) > 1 {
@@ -119,6 +133,7 @@ type MovePage struct {
 	Step     string
 	Steps    []Option
 	No, Of   int
+	DragForm string // id of the form a drag sends
 }
 
 // MoveForm is one button.
@@ -155,7 +170,8 @@ func (s *site) planPage(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, ErrNotThere)
 		return
 	}
-	p := &MovePage{Frame: s.entryFrame(r, d, "Move "+sp.Name, "entryplan"), ID: id, Name: sp.Name, Plan: drawPlan(d.g, id), Of: len(d.g.Spaces)}
+	p := &MovePage{Frame: s.entryFrame(r, d, "Move "+sp.Name, "entryplan"), ID: id, Name: sp.Name, Plan: drawPlan(d.g, id), DragForm: ledger.NewID(), Of: len(d.g.Spaces)}
+	p.Script = s.assets.href["entryplan.js"]
 	was, _ := garden.Look(d.text, "spaces", id)
 	p.Where = whereLine(was)
 	steps := moveSteps(feet(was))
@@ -242,6 +258,20 @@ func (s *site) saveMove(w http.ResponseWriter, r *http.Request) {
 			}
 			p.put(words, "spaces", id, "turn")
 			p.words = "Turned " + sp.Name + "."
+		case "to": // dragged by so many metres
+			east, errE := strconv.ParseFloat(v.Get("east"), 64)
+			north, errN := strconv.ParseFloat(v.Get("north"), 64)
+			if errE != nil || errN != nil || math.IsNaN(east+north) || math.IsInf(east+north, 0) {
+				return done{}, errBroken
+			}
+			x, y := onPlan(snap(sp.X+east, feet(was)), feet(was)), onPlan(snap(sp.Y+north, feet(was)), feet(was))
+			if farWords, far := farFromAll(d.g, id, was.With("east", garden.Text(x)).With("north", garden.Text(y))); far {
+				return done{words: "Not moved. " + farWords, back: "/entry/plan?space=" + queryEscape(id)}, nil
+			}
+			p.put(x, "spaces", id, "east")
+			p.put(y, "spaces", id, "north")
+			p.marksExactly(sp.Guessed, without(sp.Guessed, "east", "north"), "spaces", id, "guessed")
+			p.words = "Moved " + sp.Name + " to " + x + " east, " + y + " north."
 		case "up", "down":
 			if patch, ok := walkPatch(d.g, id, do == "up"); ok {
 				p.patches = append(p.patches, patch)
@@ -259,6 +289,15 @@ func (s *site) saveMove(w http.ResponseWriter, r *http.Request) {
 	if err != nil {
 		s.fail(w, r, err)
 	}
+}
+
+// snap puts a dragged place on a step no finger can better: 5 cm or 1 inch.
+func snap(m float64, imperial bool) float64 {
+	step := 0.05
+	if imperial {
+		step = 0.0254
+	}
+	return step * math.Round(m/step)
 }
 
 // onPlan writes a place on the plan in the gardener's units.

@@ -16,8 +16,9 @@ type Field struct {
 	Sort              string // "text", "area", "choice", "list", "checks", "file", "hidden"
 	Value             string
 	Options           []Option
-	Draw              []Drawing // beside the options of a choice, same order
-	Offers            []string  // typed once, offered again
+	Draw              []Drawing  // beside the options of a choice, same order
+	Offers            []string   // typed once, offered again
+	Shapes            []OddShape // other ways to say a size, folded away
 	Rows              int
 	Guess             bool // we guessed the value
 	Number            bool // a phone shows its number keys

@@ -100,7 +100,10 @@ func (s *site) spaceForm(r *http.Request, d *described, v url.Values) (*FormPage
 	if !f.isNew {
 		id := url.QueryEscape(f.id)
 		p.Links = []Link{{Href: "/entry/plan?space=" + id, Words: "Move or turn it"}, {Href: "/entry/copies?id=" + id, Words: "More like this one"},
-			{Href: "/entry/space?like=" + id, Words: "One like it, to change"}, {Href: "/entry/split?id=" + id, Words: "Split it in two"}, {Href: "/entry/turnover?id=" + id, Words: "Its soil: tip, mix, refill"}, {Href: "/entry/ending?id=" + id, Words: "It is gone"}}
+			{Href: "/entry/space?like=" + id, Words: "One like it, to change"}, {Href: "/entry/turnover?id=" + id, Words: "Its soil: tip, mix, refill"}, {Href: "/entry/ending?id=" + id, Words: "It is gone"}}
+		if sp, _ := d.g.Space(garden.SpaceID(f.id)); splits(sp) {
+			p.Links = append(p.Links, Link{Href: "/entry/split?id=" + id, Words: "Split it in two"})
+		}
 	}
 	if v != nil {
 		s.spacePatches(p, d, f, before, was, k)
@@ -146,6 +149,8 @@ func joinComma(a, b string) string {
 // sizeLine writes the outer size as SaySize reads it.
 func sizeLine(v garden.Value) string {
 	switch {
+	case v.Get("shape") != "":
+		return v.Get("shape")
 	case v.Get("across") != "":
 		return v.Get("across") + " across"
 	case v.Get("length") != "":
@@ -194,7 +199,7 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 	grows := k.depth != ""
 	first := Group{Fields: []Field{
 		{Name: "name", Label: "What you call it", Sort: "text", Value: f.name, Hint: "Empty: " + name(string(k.kind)) + " and a number."},
-		{Name: "size", Label: "How big", Sort: "text", Value: f.size, Guess: guessed("length", "across"), Hint: "As " + k.tape + " or 18 in across. A third measure is the depth: 2 m x 1 m x 30 cm. Odd: triangle 3 m, 2 m, 2 m."},
+		{Name: "size", Label: "How big", Sort: "text", Value: f.size, Guess: guessed("length", "across"), Shapes: oddShapes(), Hint: "As " + k.tape + " or 18 in across. A third measure is the depth: 2 m x 1 m x 30 cm."},
 	}}
 	hidden := []Field{{Name: "kind", Sort: "hidden", Value: f.kind}, {Name: "id", Sort: "hidden", Value: f.id}, {Name: "like", Sort: "hidden", Value: f.like}}
 	standing := Field{Name: "standing", Label: "What stands in it, one planting to a line", Sort: "area", Rows: 3, Value: f.standing, Guess: guessed("standing"),

@@ -68,10 +68,8 @@ func farFromAll(g *garden.Garden, id string, v garden.Value) (string, bool) {
 func besideLast(g *garden.Garden, size string) (east, north string) {
 	half := 0.5
 	if v, bad := garden.SaySize(size); len(bad) == 0 {
-		for _, key := range []string{"length", "across"} {
-			if l, err := unit.ParseLength(v.Get(key)); err == nil {
-				half = l.M / 2
-			}
+		if long, _, _, ok := garden.Box(v); ok {
+			half = long / 2
 		}
 	}
 	edge, y, any := 0.0, 0.0, false

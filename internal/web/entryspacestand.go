@@ -2,13 +2,11 @@ package web
 
 import (
 	"fmt"
-	"math"
 	"slices"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
-	"bedweek/internal/unit"
 )
 
 // spaceStanding writes what stands. A line not touched stays as it is; ids
@@ -123,15 +121,9 @@ func (s *site) usualCount(id string, f spaceFields) int {
 	if !ok || len(bad) > 0 || !c.SpacingM.Known() || c.SpacingM.Value <= 0 {
 		return 1
 	}
-	length, errL := unit.ParseLength(v.Get("length"))
-	width, errW := unit.ParseLength(v.Get("width"))
-	area := length.M * width.M
-	if errL != nil || errW != nil {
-		across, err := unit.ParseLength(v.Get("across"))
-		if err != nil {
-			return 1
-		}
-		area = math.Pi / 4 * across.M * across.M
+	_, _, area, ok := garden.Box(v)
+	if !ok {
+		return 1
 	}
 	return max(1, min(200, int(area/(c.SpacingM.Value*c.SpacingM.Value)/2)))
 }

@@ -35,7 +35,7 @@ func (s *site) spacePatches(p *FormPage, d *described, f, before spaceFields, wa
 	p.Faults.tooLong("name", f.name, 80)
 	at := func(key string) []string { return []string{"spaces", id, key} }
 	for key, field := range map[string]string{"": "name", "name": "name", "kind": "kind", "east": "where", "north": "where", "turn": "where", "floor": "where", "length": "size", "width": "size",
-		"across": "size", "depth": "depth", "volume": "depth", "rim": "rim", "medium": "medium", "water": "water", "standing": "standing", "supports": "supports", "covers": "covers", "reached by": "who", "pockets": "pockets", "short": "short"} {
+		"across": "size", "shape": "size", "depth": "depth", "volume": "depth", "rim": "rim", "medium": "medium", "water": "water", "standing": "standing", "supports": "supports", "covers": "covers", "reached by": "who", "pockets": "pockets", "short": "short"} {
 		if key != "" {
 			p.where["spaces > "+id+" > "+key] = field
 		}
@@ -70,7 +70,7 @@ func (s *site) spacePatches(p *FormPage, d *described, f, before spaceFields, wa
 		if size == "" && !fresh {
 			p.Faults["size"] = "A size is needed here. Write what it was, or a guess."
 		}
-		for _, key := range []string{"length", "width", "across"} {
+		for _, key := range []string{"length", "width", "across", "shape"} {
 			if v.Get(key) != "" || !fresh {
 				p.put(v.Get(key), at(key)...)
 			}

@@ -426,6 +426,9 @@ func (s *site) endingForm(r *http.Request, d *described, v url.Values) (*FormPag
 	return p, nil
 }
 
+// splits reports whether a space has a length to be cut across.
+func splits(sp garden.Space) bool { return sp.Length.Known() && sp.Figure == nil }
+
 // splitForm makes two spaces of one, side by side along its length.
 func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage, error) {
 	id := or(v.Get("id"), r.URL.Query().Get("id"))
@@ -433,7 +436,7 @@ func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage
 		return nil, ErrNotThere
 	}
 	sp, ok := d.g.Space(garden.SpaceID(id))
-	if !ok || !sp.Length.Known() {
+	if !ok || !splits(sp) {
 		return nil, ErrNotThere
 	}
 	p := s.newForm(r, d, v, "Split "+sp.Name, "/entry/split")
