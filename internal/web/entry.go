@@ -105,7 +105,7 @@ func (s *site) entryRoutes() []route {
 		{"/entry/months", s.formPage(s.monthsForm), s.saveForm(s.monthsForm)},
 		{"/entry/weather", s.formPage(s.weatherForm), s.saveWeather},
 		{"/entry/kind", s.kindPage, nil},
-		{"/entry/space", s.formPage(s.spaceForm), s.saveForm(s.spaceForm)},
+		{"/entry/space", s.formPage(s.spaceForm), s.saveSpace},
 		{"/entry/copies", s.formPage(s.copiesForm), s.saveForm(s.copiesForm)},
 		{"/entry/ending", s.formPage(s.endingForm), s.saveForm(s.endingForm)},
 		{"/entry/split", s.formPage(s.splitForm), s.saveForm(s.splitForm)},

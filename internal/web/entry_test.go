@@ -64,11 +64,17 @@ wants: {salad: 4}
 
 func fakeEntry(t *testing.T, text string) (*fakeDescription, http.Handler) {
 	t.Helper()
+	f := &fakeDescription{text: text}
+	return f, entryWith(t, f, func(*Options) {})
+}
+
+// entryWith makes the pages around a description, with more options set.
+func entryWith(t *testing.T, f *fakeDescription, set func(*Options)) http.Handler {
+	t.Helper()
 	book, err := crop.Load()
 	if err != nil {
 		t.Fatal(err)
 	}
-	f := &fakeDescription{text: text}
 	today := cal.Of(2015, 4, 6)
 	o := (&fakeGarden{}).options()
 	o.Day = func(context.Context) (*reckon.Day, error) { return f.day, nil }
@@ -85,11 +91,12 @@ func fakeEntry(t *testing.T, text string) (*fakeDescription, http.Handler) {
 			f.wrote = append(f.wrote, all...)
 			return nil
 		}}
+	set(&o)
 	h, err := New(o)
 	if err != nil {
 		t.Fatal(err)
 	}
-	return f, h
+	return h
 }
 
 func post(t *testing.T, h http.Handler, path string, fields map[string]string) (int, string) {

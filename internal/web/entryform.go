@@ -22,6 +22,7 @@ type Field struct {
 	Rows              int
 	Guess             bool // we guessed the value
 	Number            bool // a phone shows its number keys
+	Photo             bool // a file that is a picture
 }
 
 // Group is some fields; with a Legend they can be folded away.
@@ -47,7 +48,11 @@ type FormPage struct {
 	Locate  bool   // offer the browser's position
 	Fields  string // where a fault of the file's key is said, for the caller
 
+	Picture *Picture // the newest kept one of the space
+
 	patches []garden.Patch
+	space   string                      // id of the space the form is about
+	after   func(r *http.Request) error // what else to keep once the text is
 	next    string            // where to go after saving
 	words   string            // said after saving
 	begin   string            // the text to begin with when there is none
@@ -101,7 +106,12 @@ func (s *site) saveRead(w http.ResponseWriter, r *http.Request, f former) {
 		if len(p.Faults) > 0 || p.Problem != "" {
 			return done{}, errForm
 		}
-		return s.keepText(r, d, p)
+		out, err := s.keepText(r, d, p)
+		if err == nil && p.after != nil {
+			out.words = p.words
+			err = p.after(r)
+		}
+		return out, err
 	})
 	if err == nil {
 		return

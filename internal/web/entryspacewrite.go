@@ -32,6 +32,7 @@ func (s *site) spacePatches(p *FormPage, d *described, f, before spaceFields, wa
 			f.name = fmt.Sprintf("%s %d", name(f.kind), n)
 		}
 	}
+	p.space = id
 	p.Faults.tooLong("name", f.name, 80)
 	at := func(key string) []string { return []string{"spaces", id, key} }
 	for key, field := range map[string]string{"": "name", "name": "name", "kind": "kind", "east": "where", "north": "where", "turn": "where", "floor": "where", "length": "size", "width": "size",

@@ -56,6 +56,8 @@ func bodyLimit(path string) int64 {
 	switch path {
 	case "/entry/weather", "/entry/file", "/entry/accept", "/entry/list", "/entry/list/save":
 		return maxUpload + maxBody
+	case "/entry/space":
+		return photoMost + maxBody
 	}
 	return maxBody
 }

@@ -115,7 +115,7 @@ func (s *site) takePhoto(r *http.Request, v url.Values, file []byte) (done, erro
 }
 
 // readParts reads a form with files into memory, each at most most bytes, at
-// most twenty parts.
+// most a hundred parts.
 func readParts(r *http.Request, most int64) (url.Values, map[string][]byte, error) {
 	m, err := r.MultipartReader()
 	if err != nil {
@@ -127,7 +127,7 @@ func readParts(r *http.Request, most int64) (url.Values, map[string][]byte, erro
 		if errors.Is(err, io.EOF) {
 			return fields, files, nil
 		}
-		if err == nil && n >= 20 {
+		if err == nil && n >= 100 {
 			return nil, nil, errBroken
 		}
 		var b []byte

@@ -23,6 +23,7 @@ type SpacePage struct {
 	History []HistoryItem
 	Before  *reckon.SpaceDay // neighbours in walking order
 	After   *reckon.SpaceDay
+	Picture *Picture // newest kept one
 }
 
 // halfYear is the days of one narrow panel of a space's page.
@@ -69,6 +70,10 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 	}
 	sp := day.Spaces[i]
 	p := &SpacePage{Frame: s.framed(r, day, sp.Name, "space"), Space: sp, Do: noteKinds}
+	var err error
+	if p.Picture, err = s.newestPicture(r, sp); err != nil {
+		return nil, err
+	}
 	rows := rowsOf(day)
 	row := rows[len(rows)-len(day.Spaces)+i]
 	p.Row = row

@@ -9,7 +9,7 @@ if (document.querySelector('.saved')) {
   if (sent) { store.drop(sent); store.drop('bedweek sent'); }
 }
 
-if (form && !form.enctype.startsWith('multipart')) {
+if (form && (!form.enctype.startsWith('multipart') || form.dataset.keep === '/entry/space')) { // a file cannot be put back, words can
   const key = `bedweek ${location.pathname}${location.search}`;
   const fields = () => [...form.elements].filter(e => e.name && e.type !== 'hidden' && e.type !== 'submit' && e.type !== 'file');
   const value = e => (e.type === 'radio' || e.type === 'checkbox' ? e.checked : e.value);
