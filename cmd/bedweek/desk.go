@@ -8,6 +8,7 @@ import (
 	"time"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/fetch"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -31,7 +32,8 @@ type desk struct {
 	called called
 	crops  crops
 
-	climate func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
+	climate  func(g *garden.Garden) (climate, error) // weather of a garden; see entry.go
+	services *fetch.Client                           // asked when somebody taps; nil = never
 
 	mu      sync.Mutex
 	day     *reckon.Day // nil while there is no plan yet

@@ -7,11 +7,13 @@ import (
 	"encoding/hex"
 	"errors"
 	"fmt"
+	"io"
 	"os"
 	"path/filepath"
 	"strings"
 	"time"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -114,6 +116,9 @@ func climateIn(dir string) func(*garden.Garden) (climate, error) {
 		if len(words) > 0 {
 			return climate{}, fmt.Errorf("the weather file %s: %s", g.Place.Weather, words[0])
 		}
+		if from := sourceOf(text); from != "" && c.record != nil {
+			c.record.Name = from // the services want to be named with their figures
+		}
 		return c, nil
 	}
 }
@@ -160,7 +165,7 @@ func (d *desk) entry() *web.Entry {
 			return d.record(ctx, ledger.GardenSet, d.today(), "", ledger.Garden{Text: text, SHA256: hex.EncodeToString(sum[:])})
 		},
 		Working: d.working,
-		Weather: d.keepWeather,
+		Weather: d.keepWeather, WeatherFrom: d.weatherFrom, Archive: d.archive(),
 		State: func(ctx context.Context) (*ledger.State, error) {
 			s, err := d.led.State(ctx)
 			return &s, err
@@ -229,6 +234,53 @@ func takeWeather(dir, gardenPath, named string) error {
 		return fmt.Errorf("reading the weather: %w", err)
 	}
 	return putBeside(dir, named, data)
+}
+
+// archive fetches twenty years of weather for the garden's place when asked.
+func (d *desk) archive() func(context.Context) (string, string, error) {
+	if d.services == nil {
+		return nil
+	}
+	return func(ctx context.Context) (string, string, error) {
+		d.mu.Lock()
+		g := d.in.Garden
+		d.mu.Unlock()
+		if g == nil {
+			return "", "", errors.New("say where the garden is first")
+		}
+		y, err := d.services.Years(ctx, siteOf(g), min(d.today(), cal.FromTime(d.now())))
+		if err != nil {
+			return "", "", err
+		}
+		file, wrong, err := d.keepWeather(ctx, "the archive", y.CSV)
+		if err == nil && len(wrong) > 0 {
+			err = errors.New(wrong[0])
+		}
+		return file, y.Words, err
+	}
+}
+
+// weatherFrom reads a kept weather file's first line, where ours say where
+// they come from and when they were fetched.
+func (d *desk) weatherFrom(file string) string {
+	f, err := os.Open(filepath.Join(d.led.Dir(), file))
+	if err != nil {
+		return ""
+	}
+	defer f.Close()
+	b := make([]byte, 400)
+	n, _ := io.ReadFull(f, b)
+	return sourceOf(b[:n])
+}
+
+// sourceOf is what a weather file's first line says of it, "" = nothing.
+func sourceOf(text []byte) string {
+	line, _, _ := strings.Cut(string(text), "\n")
+	words, ok := strings.CutPrefix(line, "# ")
+	if !ok || len(words) > 300 {
+		return ""
+	}
+	return strings.TrimSpace(strings.ToValidUTF8(words, "?"))
 }
 
 // writeThrough writes a file and has the disk keep it. What cannot be written

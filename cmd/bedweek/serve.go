@@ -180,6 +180,7 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)
 		return exitNo, ""
 	}
+	d.services = services
 	d.followClock(o.date == "")
 	if o.useNet {
 		go d.follow(ctx, services)

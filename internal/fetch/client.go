@@ -149,7 +149,11 @@ func (c *Client) ask(ctx context.Context, u *url.URL, have kept, now time.Time) 
 		if ctx.Err() == nil {
 			c.pauseFor(u.Host, now, 0, "it could not be reached")
 		}
-		return kept{}, err
+		var far *url.Error
+		if errors.As(err, &far) {
+			err = far.Err // without the address and the place in it
+		}
+		return kept{}, fmt.Errorf("it could not be reached: %w", err)
 	}
 	defer a.Body.Close()
 	fresh := kept{URL: u.String(), ETag: a.Header.Get("ETag"), LastModified: a.Header.Get("Last-Modified"), Fetched: now, Checked: now, Expires: expires(a.Header, now)}

@@ -226,19 +226,25 @@ func (c *Client) Archive(ctx context.Context, site weather.Site, from, to cal.Da
 	if to < from || to-from > 1100 {
 		return nil, "", errors.New("archive: want 1 to 1100 days")
 	}
+	days, _, _, err := c.archive(ctx, site, from, to)
+	return days, meteoName, err
+}
+
+// archive asks for days that have been, and when they were last known good.
+func (c *Client) archive(ctx context.Context, site weather.Site, from, to cal.Day) (days []weather.FarDay, good time.Time, trouble, err error) {
 	address := fmt.Sprintf("%s/v1/archive?latitude=%s&longitude=%s&start_date=%s&end_date=%s&daily=%s&timezone=auto",
 		c.o.Archive, place(site.LatDeg), place(site.LonDeg), from, to, meteoDaily)
-	body, _, _, err := c.get(ctx, address)
+	body, good, trouble, err := c.get(ctx, address)
 	if err != nil {
-		return nil, "", err
+		return nil, good, trouble, err
 	}
-	days, err := readMeteo(body, site)
+	days, err = readMeteo(body, site)
 	if err == nil && (days[0].Day < from || days[len(days)-1].Day > to) {
 		err = errors.New("its days are not those asked for")
 	}
 	if err != nil {
 		c.forget(address, "its answer made no sense")
-		return nil, "", fmt.Errorf("reading the archive: %w", err)
+		return nil, good, trouble, fmt.Errorf("reading the archive: %w", err)
 	}
-	return days, meteoName, nil
+	return days, good, trouble, nil
 }

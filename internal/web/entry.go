@@ -36,6 +36,14 @@ type Entry struct {
 	// write into the garden's text, or in words what is wrong with it.
 	Weather func(ctx context.Context, name string, data []byte) (file string, wrong []string, err error)
 
+	// Archive asks an open weather service for twenty years at the garden's
+	// place, and keeps them as Weather does. May be nil.
+	Archive func(ctx context.Context) (file, words string, err error)
+
+	// WeatherFrom says where a kept weather file comes from, and how old it is;
+	// "" = the file does not say. May be nil.
+	WeatherFrom func(file string) string
+
 	// State is the ledger replayed.
 	State func(ctx context.Context) (*ledger.State, error)
 
@@ -104,6 +112,7 @@ func (s *site) entryRoutes() []route {
 		{"/entry/place", s.formPage(s.placeForm), s.saveForm(s.placeForm)},
 		{"/entry/months", s.formPage(s.monthsForm), s.saveForm(s.monthsForm)},
 		{"/entry/weather", s.formPage(s.weatherForm), s.saveWeather},
+		{"/entry/archive", nil, s.saveArchive},
 		{"/entry/kind", s.kindPage, nil},
 		{"/entry/space", s.formPage(s.spaceForm), s.saveSpace},
 		{"/entry/copies", s.formPage(s.copiesForm), s.saveForm(s.copiesForm)},
@@ -185,6 +194,9 @@ func (s *site) entryHub(w http.ResponseWriter, r *http.Request) {
 	p.HasDay = err == nil && day != nil
 	p.Place = placeWords(d.g)
 	p.Weather, p.NeedsSky = weatherWords(d.g)
+	if from := s.weatherFrom(d.g); from != "" {
+		p.Weather = from
+	}
 	p.Plan = drawPlan(d.g, "")
 	for i, sp := range d.g.Spaces {
 		p.Guesses += len(sp.Guessed)

@@ -2,6 +2,7 @@ package web
 
 import (
 	"context"
+	"errors"
 	"fmt"
 	"net/http"
 	"net/http/httptest"
@@ -343,5 +344,35 @@ func TestEntryPagesAreWellFormed(t *testing.T) {
 				}
 			}
 		}
+	}
+}
+
+// TestFetchedWeather taps once for twenty years: what comes is named in the
+// garden, and when nothing comes all stays and the page says so.
+func TestFetchedWeather(t *testing.T) {
+	f, plain := fakeEntry(t, begun)
+	if code, _ := post(t, plain, "/entry/archive", nil); code != http.StatusNotFound {
+		t.Errorf("without a service: status %d", code)
+	}
+	var fail error
+	h := entryWith(t, f, func(o *Options) {
+		o.Entry.Archive = func(context.Context) (string, string, error) { return "weather-01234567.csv", "20 years", fail }
+		o.Entry.WeatherFrom = func(file string) string { return "An archive, fetched 1 April 2015 & " + file }
+	})
+	fail = errors.New("asking the archive: it could not be reached: no route")
+	if code, body := post(t, h, "/entry/archive", nil); code != http.StatusUnprocessableEntity || f.text != begun || !strings.Contains(body, "what you had stays. Asking the archive: it could not be reached: no route.") {
+		t.Errorf("a service that is away: status %d, changed %v: %v", code, f.text != begun, faultWords.FindAllStringSubmatch(body, -1))
+	}
+	fail = nil
+	if code, _ := post(t, h, "/entry/archive", nil); code != http.StatusSeeOther || !strings.Contains(f.text, "weather: weather-01234567.csv") {
+		t.Errorf("fetched: status %d\n%s", code, f.text)
+	}
+	for _, path := range []string{"/entry", "/entry/weather", "/entry/months"} {
+		w := httptest.NewRecorder()
+		h.ServeHTTP(w, httptest.NewRequest("GET", "http://localhost"+path, nil))
+		if !strings.Contains(w.Body.String(), "fetched 1 April 2015 &amp; weather-01234567.csv") {
+			t.Errorf("%s does not say where the weather is from", path)
+		}
+		parse(t, w.Body.String())
 	}
 }

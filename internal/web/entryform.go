@@ -35,28 +35,30 @@ type Group struct {
 // FormPage is a form about the garden.
 type FormPage struct {
 	Frame
-	Lead    string
-	Action  string
-	Form    string
-	Groups  []Group
-	Submit  string
-	Links   []Link
-	Notes   []string
-	Faults  faults
-	Problem string
-	Files   bool   // the form carries a file
-	Locate  bool   // offer the browser's position
-	Fields  string // where a fault of the file's key is said, for the caller
+	Lead     string
+	Action   string
+	Form     string
+	Groups   []Group
+	Submit   string
+	Links    []Link
+	Notes    []string
+	Faults   faults
+	Problem  string
+	Files    bool   // the form carries a file
+	Locate   bool   // offer the browser's position
+	Fetch    string // id of the form that fetches the weather; "" = not offered
+	FetchNow string // where the weather in use comes from
+	Fields   string // where a fault of the file's key is said, for the caller
 
 	Picture *Picture // the newest kept one of the space
 
 	patches []garden.Patch
 	space   string                      // id of the space the form is about
 	after   func(r *http.Request) error // what else to keep once the text is
-	next    string            // where to go after saving
-	words   string            // said after saving
-	begin   string            // the text to begin with when there is none
-	where   map[string]string // from a key of the file to the field
+	next    string                      // where to go after saving
+	words   string                      // said after saving
+	begin   string                      // the text to begin with when there is none
+	where   map[string]string           // from a key of the file to the field
 }
 
 // former makes a form: filled from the garden when v is nil, else from what

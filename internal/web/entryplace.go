@@ -211,6 +211,7 @@ func (s *site) monthsForm(r *http.Request, d *described, v url.Values) (*FormPag
 	p := s.newForm(r, d, v, "Twelve months of weather", "/entry/months")
 	p.Lead = "For each month: mean daily maximum, mean daily minimum, rain. Any station near you prints them."
 	p.Links = []Link{{Href: "/entry/weather", Words: "Give a weather file instead"}}
+	s.offerArchive(p, d)
 	var fields []Field
 	for m := time.January; m <= time.December; m++ {
 		key := strings.ToLower(m.String())
@@ -258,6 +259,7 @@ func (s *site) weatherForm(r *http.Request, d *described, v url.Values) (*FormPa
 	p := s.newForm(r, d, v, "A weather file", "/entry/weather")
 	p.Lead = "A daily record (date, maximum, minimum, rain) or twelve monthly means, as CSV."
 	p.Files = true
+	s.offerArchive(p, d)
 	p.Links = []Link{{Href: "/entry/months", Words: "Type twelve months instead"}}
 	p.Groups = []Group{{Fields: []Field{
 		{Name: "file", Label: "The file", Sort: "file"},
@@ -318,14 +320,19 @@ func (s *site) saveWeather(w http.ResponseWriter, r *http.Request) {
 			p.Faults["file"] = strings.Join(wrong[:min(len(wrong), 5)], " ")
 			return p, nil
 		}
-		p.put(file, "place", "weather")
-		p.put("", "place", "months")
-		p.put("", "place", "months from")
-		p.known(d, "place")
+		p.useWeather(d, file)
 		p.words = "Saved: the weather."
-		if len(d.g.Spaces) == 0 {
-			p.next = "/entry/kind"
-		}
 		return p, nil
 	})
+}
+
+// useWeather names a kept weather file in the garden, in place of months.
+func (p *FormPage) useWeather(d *described, file string) {
+	p.put(file, "place", "weather")
+	p.put("", "place", "months")
+	p.put("", "place", "months from")
+	p.known(d, "place")
+	if len(d.g.Spaces) == 0 {
+		p.next = "/entry/kind"
+	}
 }
