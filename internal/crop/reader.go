@@ -63,7 +63,8 @@ var slug = regexp.MustCompile(`^[a-z][a-z0-9]*(-[a-z0-9]+)*$`)
 
 func (rd *reader) read(name string, r io.Reader) {
 	rd.file, rd.line, rd.text = name, 0, ""
-	sc := bufio.NewScanner(io.LimitReader(r, mostBytes))
+	all := &io.LimitedReader{R: r, N: mostBytes + 1}
+	sc := bufio.NewScanner(all)
 	sc.Buffer(make([]byte, 0, 1<<16), 1<<16)
 	for sc.Scan() {
 		rd.line++
@@ -78,6 +79,10 @@ func (rd *reader) read(name string, r io.Reader) {
 	if err := sc.Err(); err != nil {
 		rd.text = ""
 		rd.fault("the file could not be read to its end: "+err.Error(), "Check for a very long line.")
+	}
+	if all.N == 0 {
+		rd.text = ""
+		rd.fault(fmt.Sprintf("longer than %d MB: the rest was not read", mostBytes>>20), "Part the book into several files.")
 	}
 	rd.cutShort()
 }

@@ -236,7 +236,7 @@ func (s *StartView) weeks(c *crop.Crop, g stand.Growth, start cal.Day) {
 			last = w
 		}
 		for _, o := range g.Outcomes {
-			if o.Kg[w] > 0 {
+			if o.Kg.At(w) > 0 {
 				last = w
 			}
 		}
@@ -246,7 +246,7 @@ func (s *StartView) weeks(c *crop.Crop, g stand.Growth, start cal.Day) {
 		if !s.KgNotEat {
 			var meals []float64
 			for _, o := range g.Outcomes {
-				m := float64(o.Kg[w]) / c.MealKg * float64(s.Plants)
+				m := float64(o.Kg.At(w)) / c.MealKg * float64(s.Plants)
 				if m > 0 {
 					x.Picks++
 				}

@@ -413,8 +413,8 @@ func entryBetween(e Entry, a, b int) float64 {
 				sum++
 			}
 		}
-		for w := max(a, 0); w <= b && w < len(o.Kg); w++ {
-			sum += float64(o.Kg[w])
+		for w := max(a, 0); w <= b; w++ {
+			sum += float64(o.Kg.At(w))
 		}
 	}
 	return sum / float64(max(len(e.Growth.Outcomes), 1))

@@ -157,9 +157,7 @@ func (r *Result) wait(opt int) (last int, loss float64) {
 func entryKg(e Entry) float64 {
 	sum := 0.0
 	for _, o := range e.Growth.Outcomes {
-		for _, kg := range o.Kg {
-			sum += float64(kg)
-		}
+		sum += o.Kg.Sum()
 	}
 	return sum / float64(max(len(e.Growth.Outcomes), 1))
 }

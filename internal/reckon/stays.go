@@ -188,10 +188,7 @@ func hasWay(c *crop.Crop, w crop.Way) bool {
 // mean course says: the course thins out as plants are pulled, but those
 // counted today are all there yet.
 func whole(o stand.Outcome) float64 {
-	left := 0.0
-	for _, kg := range o.Kg {
-		left += float64(kg)
-	}
+	left := o.Kg.Sum()
 	if left <= 0 {
 		return 1
 	}
@@ -288,11 +285,11 @@ func (m *model) addStay(in *Inputs, s standing) {
 		if s.crop.Harvest == crop.Once {
 			share *= whole(out)
 		}
-		for w := range out.Kg {
+		for w, kg := range out.Kg.All() {
 			if st.Food < 0 || s.crop.MealKg <= 0 {
 				break
 			}
-			v := float64(out.Kg[w]) * share / s.crop.MealKg
+			v := float64(kg) * share / s.crop.MealKg
 			if s.looks == "bolting" && w > 1 {
 				v = 0
 			}

@@ -289,7 +289,7 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 	for f, out := range g.Outcomes {
 		o.OK[f] = out.OK
 		row := make([]float32, n)
-		for w := e.Week; w < len(out.Kg); w++ {
+		for w := e.Week; w <= end; w++ {
 			if o.Food < 0 || c.MealKg <= 0 && !bloom {
 				break
 			}
@@ -299,12 +299,10 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 					v = 1
 				}
 			} else {
-				v = float64(out.Kg[w]) / c.MealKg
+				v = float64(out.Kg.At(w)) / c.MealKg
 			}
-			if w <= end {
-				row[w-e.Week] = float32(v)
-				meals += v
-			}
+			row[w-e.Week] = float32(v)
+			meals += v
 		}
 		o.Meals[f] = row
 	}

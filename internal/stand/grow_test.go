@@ -38,7 +38,7 @@ func firsts(g Growth) (cal.Day, int) {
 
 func kgBetween(e *Env, g Growth, from, to cal.Day) (kg float64) {
 	for _, o := range g.Outcomes {
-		for w, x := range o.Kg {
+		for w, x := range o.Kg.All() {
 			if d := e.Start + cal.Day(7*w); d >= from && d <= to {
 				kg += float64(x) / float64(len(g.Outcomes))
 			}
@@ -396,7 +396,7 @@ func TestAccounts(t *testing.T) {
 						t.Errorf("%s, %s, week %d, future %d: up %v first %v last %v end %v", c.ID, way, w, f, o.Up, o.First, o.Last, o.End)
 					}
 					sum := float32(0)
-					for _, kg := range o.Kg {
+					for _, kg := range o.Kg.All() {
 						if kg < 0 {
 							t.Errorf("%s: negative harvest", c.ID)
 						}

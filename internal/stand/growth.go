@@ -1,6 +1,7 @@
 package stand
 
 import (
+	"slices"
 	"sort"
 
 	"bedweek/internal/cal"
@@ -24,20 +25,30 @@ func (t *Table) growth(way crop.Way, day cal.Day, standing bool) Growth {
 		g.Sown = day - cal.Day(7*g.ShelfWeeks)
 	}
 	co := t.course(way)
-	kg := make([]float32, a.k*weeks)
+	week := make([]float32, weeks) // one future's picking, scratch
+	var kg []float32               // the weeks with picking of all futures
 	sum := tally{cover: g.FootprintM2, height: g.HeightM, flow: make([]float32, a.n), wait: waitDays}
 	for f := range a.k {
 		o := &g.Outcomes[f]
-		o.Kg = kg[f*weeks : (f+1)*weeks : (f+1)*weeks]
 		if co == nil {
 			o.Cause = NotUp
 			continue
 		}
-		p := t.run(co, f, a.at(day), standing, &sum, o.Kg)
+		clear(week)
+		p := t.run(co, f, a.at(day), standing, &sum, week)
 		t.outcome(&p, o)
+		from, to := picked(week)
+		o.Kg.from = int32(from)
+		o.Kg.kg = week[from:to]
+		kg = append(kg, week[from:to]...)
 		if o.OK {
 			g.Success++
 		}
+	}
+	kg = slices.Clone(kg) // no more than is used
+	for f, at := range g.Outcomes {
+		n := len(at.Kg.kg)
+		g.Outcomes[f].Kg.kg, kg = kg[:n:n], kg[n:]
 	}
 	side := float32(t.Crop.SpacingM.Value)
 	high := float32(t.Crop.HeightM.Value)

@@ -38,14 +38,14 @@ func TestPastPicks(t *testing.T) {
 		t.Errorf("beans picked since August: next pick %v, want one in the plan from %v", o.First, e.Start)
 	}
 	sum := float32(0)
-	for _, kg := range o.Kg {
+	for _, kg := range o.Kg.All() {
 		sum += kg
 	}
 	if before := o.Total - o.Later - sum; before < 0.3*o.Total || o.Total == 0 {
 		t.Errorf("beans sown 90 days ago: %.3f of %.3f kg before the plan, want a third at least", before, o.Total)
 	}
-	if o.Kg[0] > 0.5*o.Total {
-		t.Errorf("the first week holds %.3f of %.3f kg", o.Kg[0], o.Total)
+	if o.Kg.At(0) > 0.5*o.Total {
+		t.Errorf("the first week holds %.3f of %.3f kg", o.Kg.At(0), o.Total)
 	}
 }
 

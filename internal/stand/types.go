@@ -70,14 +70,14 @@ const (
 // Outcome is what one start comes to in one future, per plant.
 type Outcome struct {
 	OK    bool
-	Cause Cause     // why not OK; or what ended it
-	Up    cal.Day   // emerged (sown) or took hold; 0 = not
-	First cal.Day   // first pick, 0 = none; of what stands already, the first in the plan
-	Last  cal.Day   // last pick
-	End   cal.Day   // ground free if left to its natural end
-	Kg    []float32 // by plan week, if left to its end
-	Total float32   // kg in all, weeks before and after the plan included
-	Later float32   // kg after the plan's last week
+	Cause Cause   // why not OK; or what ended it
+	Up    cal.Day // emerged (sown) or took hold; 0 = not
+	First cal.Day // first pick, 0 = none; of what stands already, the first in the plan
+	Last  cal.Day // last pick
+	End   cal.Day // ground free if left to its natural end
+	Kg    Weekly  // by plan week, if left to its end
+	Total float32 // kg in all, weeks before and after the plan included
+	Later float32 // kg after the plan's last week
 }
 
 // Growth is one start in all futures with the mean picture of its size.

@@ -87,7 +87,7 @@ func yearKg(a *Air, c *crop.Crop, o Outcome, day cal.Day) float64 {
 		return float64(o.Total)
 	}
 	kg := 0.0
-	for w, x := range o.Kg {
+	for w, x := range o.Kg.All() {
 		if d := a.env.Start + cal.Day(7*w); d < day+365 {
 			kg += float64(x)
 		}
