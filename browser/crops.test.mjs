@@ -2,90 +2,33 @@
 // garden reckoned by the program itself: node --test crops.test.mjs
 // BEDWEEK_BIN names a built program; else it is built here.
 import assert from 'node:assert/strict';
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { large, launch, opener, shots, sound, unfold, wide } from './looks.mjs';
+import { run } from './server.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const root = new URL('..', import.meta.url).pathname;
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
-const folder = mkdtempSync(join(tmpdir(), 'crops-'));
 const paths = [['crops', '/crops'], ['crops-like', '/crops?q=onio'], ['crop', '/crop/carrot'], ['crop-set-out', '/crop/tomato?change=days-from-set'], ['crop-planted', '/crop/garlic']];
-let browser, url, child;
+let program, browser, url;
 
 before(async () => {
-  let program = process.env.BEDWEEK_BIN;
-  if (!program) {
-    program = join(folder, 'bedweek');
-    execFileSync('go', ['build', '-o', program, './cmd/bedweek'], { cwd: root, stdio: 'inherit' });
-  }
-  child = spawn(program, ['demo', '-south', '-port', '0', '-data', join(folder, 'data')], { stdio: ['ignore', 'pipe', 'pipe'] });
-  url = await new Promise((yes, no) => {
-    let text = '';
-    const hear = d => { text += d; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m) yes(m[0]); };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
-    child.on('exit', code => no(new Error(`the program ended early: ${code}\n${text}`)));
-  });
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  program = await run(folder => ['demo', '-south', '-port', '0', '-data', join(folder, 'data')]);
+  url = program.url;
+  browser = await launch();
 });
 
 after(async () => {
   await browser?.close();
-  child?.removeAllListeners('exit');
-  child?.kill('SIGTERM');
-  await new Promise(yes => child?.once('close', yes) ?? yes());
-  rmSync(folder, { recursive: true, force: true });
+  await program?.stop();
 });
 
-async function open(path, width, options = {}) {
-  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
-  const page = await context.newPage();
-  page.faults = [];
-  page.on('pageerror', e => page.faults.push(e.message));
-  page.on('console', m => { if (m.type() === 'error') page.faults.push(m.text()); });
-  await page.goto(url + path);
-  return page;
-}
-
-const unfold = page => page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
-const wide = page => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  if (document.documentElement.scrollWidth <= most) return [];
-  return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > most + 1).slice(0, 5).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-});
-const small = page => page.evaluate(() =>
-  [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
-    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
-    .map(e => [e, e.getBoundingClientRect()])
-    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
-    .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
+const open = opener(() => browser, () => url);
 
 for (const width of [390, 1280]) {
   test(`at ${width} px: fits, nothing for axe, targets of 44 px`, async () => {
     for (const [word, path] of paths) {
       const page = await open(path, width);
       await page.screenshot({ path: join(shots, `${word}-${width}.png`), fullPage: true });
-      await unfold(page);
-      assert.deepEqual(await wide(page), [], `${word}: sticks out`);
-      assert.deepEqual(await small(page), [], `${word}: too small`);
-      await page.evaluate(axe);
-      const found = await page.evaluate(async () => {
-        const r = await window.axe.run(document, {
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-        return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-      });
-      assert.deepEqual(found.faults, [], word);
-      assert.ok(found.passes > 10);
-      assert.deepEqual(page.faults, []);
+      await sound(page, word);
       await page.context().close();
     }
   });

@@ -2,30 +2,23 @@
 // The program itself serves (BEDWEEK_BIN, else it is built), on new folders.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { axeFaults, launch, opener, shots, small, wide } from './looks.mjs';
+import { built } from './server.mjs';
 
 const root = new URL('..', import.meta.url).pathname;
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const shots = join(root, 'shots');
-mkdirSync(shots, { recursive: true });
 const folder = mkdtempSync(join(tmpdir(), 'entry-'));
-let program = process.env.BEDWEEK_BIN, helper, browser;
+let program, helper, browser;
 const running = new Set();
 
 before(async () => {
-  if (!program) {
-    program = join(folder, 'bedweek');
-    execFileSync('go', ['build', '-o', program, './cmd/bedweek'], { cwd: root, stdio: 'inherit' });
-  }
+  program = built(folder);
   helper = join(folder, 'pages.test');
   execFileSync('go', ['test', '-c', '-o', helper, './internal/web'], { cwd: root, stdio: 'inherit' });
-  browser = await chromium.launch({ executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--no-first-run'] });
+  browser = await launch();
 });
 
 after(async () => {
@@ -46,15 +39,8 @@ async function serve(data, port = 0) {
   return { url, stop: () => new Promise(r => { running.delete(child); child.on('exit', r); child.kill('SIGKILL'); }) };
 }
 
-async function open(url, options = {}) {
-  const context = await browser.newContext({ viewport: { width: 390, height: 844 }, ...options });
-  const page = await context.newPage();
-  page.faults = [];
-  page.on('pageerror', e => page.faults.push(e.message));
-  page.on('console', m => { if (m.type() === 'error' && !/status of 4(04|22)/.test(m.text())) page.faults.push(m.text()); });
-  await page.goto(url);
-  return page;
-}
+const visit = opener(() => browser, () => '', /status of 4(04|22)/);
+const open = (url, options) => visit(url, 390, options);
 
 // A hand counts what it does: a tap, or a field filled, is one interaction.
 // The time is a model, not a person: 2.5 s to find and tap, 3 letters a second.
@@ -66,19 +52,6 @@ class Hand {
   async choose(label, value) { this.count++; this.seconds += 4; await this.page.locator(`[name="${label}"]`).selectOption(value); }
   async save() { await this.tap(this.page.locator('form.form button.main')); await this.page.waitForLoadState(); }
 }
-
-const axeFaults = async page => {
-  await page.evaluate(axe);
-  return page.evaluate(async () => (await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
-    rules: { 'color-contrast-enhanced': { enabled: true } } })).violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`));
-};
-const sideways = page => page.evaluate(() => {
-  const wide = document.documentElement.clientWidth;
-  return document.documentElement.scrollWidth <= wide ? [] : [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > wide + 1).slice(0, 4).map(e => e.outerHTML.slice(0, 80));
-});
-const smallTargets = page => page.evaluate(() => [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
-  .filter(e => !e.classList.contains('skip') && e.checkVisibility()).map(e => [e, (/radio|checkbox/.test(e.type) ? e.closest('label') : e).getBoundingClientRect()])
-  .filter(([, r]) => r.width < 43.5 || r.height < 43.5).map(([e, r]) => `${e.outerHTML.slice(0, 80)} ${Math.round(r.width)}x${Math.round(r.height)}`));
 
 async function firstSpace(page, hand) {
   await hand.choose('town', 'Seattle');
@@ -117,12 +90,12 @@ test('every page of the description: axe, 44 px, no sideways scroll, also at 320
     await page.goto(s.url + path);
     await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
     assert.deepEqual(await axeFaults(page), [], `${path} axe`);
-    assert.deepEqual(await sideways(page), [], `${path} sticks out`);
-    assert.deepEqual(await smallTargets(page), [], `${path} too small`);
+    assert.deepEqual(await wide(page), [], `${path} sticks out`);
+    assert.deepEqual(await small(page), [], `${path} too small`);
     await page.screenshot({ path: join(shots, `entry${path.replace(/[^a-z]+/g, '-')}-390.png`), fullPage: true });
     await page.setViewportSize({ width: 320, height: 640 });
     await page.evaluate(() => { const c = new CSSStyleSheet(); c.replaceSync('html{font-size:200%!important}'); document.adoptedStyleSheets = [c]; });
-    assert.deepEqual(await sideways(page), [], `${path} at 320 px sticks out`);
+    assert.deepEqual(await wide(page), [], `${path} at 320 px sticks out`);
     await page.setViewportSize({ width: 390, height: 844 });
   };
   await look('/entry/place');

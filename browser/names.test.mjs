@@ -1,88 +1,36 @@
 // Browser tests of seeds, trays, hand-overs and names, on the program itself:
 // BEDWEEK_BIN=… node --test names.test.mjs
 import assert from 'node:assert/strict';
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { large, launch, opener, shots, sound, unprintable, wide } from './looks.mjs';
+import { run } from './server.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const root = new URL('..', import.meta.url).pathname;
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
 const paths = [
   ['seeds', '/seeds'], ['seeds-new', '/seeds/new'], ['lot', '/lot/kale-1'], ['plant', '/plant/store-1'], ['move', '/plant/store-1/move/set-out'],
   ['seed', '/plant/bed-1/seed'], ['which', '/which/store-1'], ['which-ask', '/which/store-1?answer=is&name=Curled+Ebb'], ['labels', '/labels?id=store-1&id=store-2'],
 ];
 
-let program, browser, folder, url;
+let program, browser, url;
 
 before(async () => {
-  folder = mkdtempSync(join(tmpdir(), 'names-'));
-  let bin = process.env.BEDWEEK_BIN;
-  if (!bin) {
-    bin = join(folder, 'bedweek');
-    execFileSync('go', ['build', '-o', bin, './cmd/bedweek'], { cwd: root, stdio: 'inherit' });
-  }
-  program = spawn(bin, ['serve', '-garden', join(root, 'browser/names-garden.yaml'), '-weather', join(root, 'demo/seattle-weather.csv'), '-date', '2015-04-15', '-port', '0', join(folder, 'data')], { stdio: ['ignore', 'pipe', 'pipe'] });
-  url = await new Promise((resolve, reject) => {
-    let text = '';
-    const read = data => { text += data; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m) resolve(m[0]); };
-    program.stdout.on('data', read);
-    program.stderr.on('data', read);
-    program.on('exit', code => reject(new Error(`ended early: ${code}\n${text}`)));
-  });
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  program = await run(folder => ['serve', '-garden', 'browser/names-garden.yaml', '-weather', 'demo/seattle-weather.csv', '-date', '2015-04-15', '-port', '0', join(folder, 'data')]);
+  url = program.url;
+  browser = await launch();
 });
 
 after(async () => {
   await browser?.close();
-  program?.kill();
-  if (folder) rmSync(folder, { recursive: true, force: true });
+  await program?.stop();
 });
 
-async function open(path, width, options = {}) {
-  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
-  const page = await context.newPage();
-  const r = await page.goto(url + path);
-  assert.equal(r.status(), 200, path);
-  return page;
-}
-
-const wide = page => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  if (document.documentElement.scrollWidth <= most) return [];
-  return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > most + 1).slice(0, 5).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-});
-
-const small = page => page.evaluate(() =>
-  [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
-    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
-    .map(e => [e, (e.type === 'radio' || e.type === 'checkbox' ? e.closest('label') : e).getBoundingClientRect()])
-    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
-    .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
+const open = opener(() => browser, () => url, /status of 4(04|22)/);
 
 for (const width of [390, 1280]) {
   test(`at ${width} px: fits, nothing for axe, targets of 44 px`, async () => {
     for (const [word, path] of paths) {
       const page = await open(path, width);
-      await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
-      assert.deepEqual(await wide(page), [], `${word}: sticks out`);
-      assert.deepEqual(await small(page), [], `${word}: too small`);
-      await page.evaluate(axe);
-      const found = await page.evaluate(async () => {
-        const r = await window.axe.run(document, {
-          runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-        return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-      });
-      assert.deepEqual(found.faults, [], word);
-      assert.ok(found.passes > 10);
+      await sound(page, word);
       await page.reload();
       await page.screenshot({ path: join(shots, `names-${word}-${width}.png`), fullPage: true });
       await page.context().close();
@@ -93,9 +41,7 @@ for (const width of [390, 1280]) {
 test('large text on a narrow phone: nothing sticks out', async () => {
   for (const [word, path] of paths) {
     const page = await open(path, 320);
-    const cdp = await page.context().newCDPSession(page);
-    await cdp.send('Emulation.setDeviceMetricsOverride', { width: 320, height: 640, deviceScaleFactor: 1, mobile: false });
-    await page.evaluate(() => { const s = new CSSStyleSheet(); s.replaceSync('html{font-size:200%!important}'); document.adoptedStyleSheets = [s]; });
+    await large(page);
     assert.deepEqual(await wide(page), [], word);
     await page.context().close();
   }
@@ -160,19 +106,7 @@ test('a tag opens its plant; a sheet of labels is a PDF', async () => {
 test('paper: black, 14 pt or more', async () => {
   for (const [word, path] of [['seeds', '/seeds'], ['plant', '/plant/store-1'], ['lot', '/lot/kale-1']]) {
     const page = await open(path, 1000);
-    await page.emulateMedia({ media: 'print' });
-    const seen = await page.evaluate(() => {
-      const out = [];
-      const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-      while (walk.nextNode()) {
-        const e = walk.currentNode.parentElement;
-        if (!walk.currentNode.data.trim() || !e.checkVisibility() || e.closest('svg') || e.closest('.skip')) continue;
-        const s = getComputedStyle(e);
-        if (parseFloat(s.fontSize) < 18.6 || s.color !== 'rgb(0, 0, 0)') out.push(`${e.tagName}.${e.className} ${s.fontSize} ${s.color} ${e.textContent.slice(0, 30)}`);
-      }
-      return out;
-    });
-    assert.deepEqual(seen, [], word);
+    assert.deepEqual(await unprintable(page), [], word);
     await page.context().close();
   }
 });

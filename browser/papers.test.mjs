@@ -1,19 +1,14 @@
 // Browser tests of the table and the papers: node --test papers.test.mjs
 // Serves the fixtures, or tests BEDWEEK_URL, like test.mjs.
 import assert from 'node:assert/strict';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { axeFaults, large, launch, opener, shots, small, unfold, wide } from './looks.mjs';
 import { start } from './server.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
-const args = ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'];
 
 let server, browser, spaces;
 const paths = () => [['table', '/table'], ['papers', '/papers'], ['order', '/order'], ['kitchen', '/kitchen'], ['turnovers', '/turnover'], ['turnover', `/turnover/${spaces[2]}`],
@@ -21,7 +16,7 @@ const paths = () => [['table', '/table'], ['papers', '/papers'], ['order', '/ord
 
 before(async () => {
   server = await start();
-  browser = await chromium.launch({ executablePath: process.env.CHROMIUM || '/usr/bin/chromium', args });
+  browser = await launch();
   const page = await open(Object.values(server.urls)[0] + '/turnover', 1280);
   spaces = await page.locator('.list a').evaluateAll(as => as.map(a => a.getAttribute('href').split('/').pop()));
   assert.ok(spaces.length > 3, `spaces with a turnover: ${spaces}`);
@@ -33,30 +28,7 @@ after(async () => {
   server?.stop();
 });
 
-async function open(url, width, options = {}) {
-  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
-  const page = await context.newPage();
-  page.faults = [];
-  page.on('pageerror', e => page.faults.push(e.message));
-  const answer = await page.goto(url);
-  page.status = answer.status();
-  return page;
-}
-
-const wide = page => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  if (document.documentElement.scrollWidth <= most) return [];
-  return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > most + 1).slice(0, 5).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-});
-
-const small = page => page.evaluate(() =>
-  [...document.querySelectorAll('a[href], button, summary')]
-    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
-    .map(e => [e, e.getBoundingClientRect()])
-    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
-    .map(([e, r]) => `${e.tagName} "${e.textContent.trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
-
-const openAll = page => page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
+const open = opener(() => browser);
 
 // An empty garden has no page for a space.
 const has = (name, word) => name !== 'empty' || !['turnover', 'year'].includes(word);
@@ -69,20 +41,14 @@ for (const width of [320, 390, 1280]) {
         const page = await open(url + path, width);
         const where = `${name} ${word}`;
         assert.equal(page.status, 200, where);
-        await openAll(page);
+        await unfold(page);
         assert.deepEqual(await wide(page), [], `${where}: sticks out`);
         assert.deepEqual(await small(page), [], `${where}: too small`);
         if (width === 320) { // and with text twice as large
           await page.evaluate(() => { const s = new CSSStyleSheet(); s.replaceSync('html{font-size:200%!important}'); document.adoptedStyleSheets = [s]; });
           assert.deepEqual(await wide(page), [], `${where}: sticks out at 200 %`);
         } else if (name !== 'empty') {
-          await page.evaluate(axe);
-          const found = await page.evaluate(async () => {
-            const r = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-            return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-          });
-          assert.deepEqual(found.faults, [], where);
-          assert.ok(found.passes > 10);
+          assert.deepEqual(await axeFaults(page), [], where);
         }
         assert.deepEqual(page.faults, [], where);
         assert.equal(await page.locator('main em').count(), 0, where);
@@ -178,7 +144,6 @@ test('the lesson opens from disk with the network off', async () => {
   assert.ok((await page.locator('h1').textContent()).includes('reasons and sources'));
   assert.equal(await page.evaluate(() => getComputedStyle(document.querySelector('h2')).borderTopWidth), '4px', 'its style is in it');
   assert.deepEqual(await wide(page), []);
-  await page.evaluate(axe).catch(() => {}); // its own policy keeps scripts out
   await context.close();
   rmSync(folder, { recursive: true });
 });

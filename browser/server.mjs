@@ -1,5 +1,5 @@
-// Starts the pages for the tests: the address in BEDWEEK_URL when given, or
-// else the fixtures of internal/web, built by `go test -c`.
+// Starts what the tests look at: the address in BEDWEEK_URL when given, or else
+// the fixtures of internal/web, built by `go test -c`; or the program itself.
 import { execFileSync, spawn } from 'node:child_process';
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -28,4 +28,34 @@ export async function start(fixture = 'TestServeFixture') {
     });
   });
   return { urls, stop() { child.stdin.end(); rmSync(folder, { recursive: true, force: true }); } };
+}
+
+// built names the program: BEDWEEK_BIN, or else built into a folder.
+export function built(folder) {
+  if (process.env.BEDWEEK_BIN) return process.env.BEDWEEK_BIN;
+  const program = join(folder, 'bedweek');
+  execFileSync('go', ['build', '-o', program, './cmd/bedweek'], { cwd: root, stdio: 'inherit' });
+  return program;
+}
+
+// run starts the program and returns its address, and how to stop. args is
+// given a folder of its own, which is gone after stop.
+export async function run(args) {
+  const folder = mkdtempSync(join(tmpdir(), 'bedweek-'));
+  const child = spawn(built(folder), args(folder), { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+  const url = await new Promise((yes, no) => {
+    let text = '';
+    const hear = d => { text += d; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m) yes(m[0]); };
+    child.stdout.on('data', hear);
+    child.stderr.on('data', hear);
+    child.on('exit', code => no(new Error(`the program ended early: ${code}\n${text}`)));
+  });
+  const stop = async () => {
+    child.removeAllListeners('exit');
+    const gone = new Promise(yes => child.once('close', yes));
+    child.kill('SIGTERM');
+    await gone;
+    rmSync(folder, { recursive: true, force: true });
+  };
+  return { url, stop };
 }

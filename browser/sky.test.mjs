@@ -2,16 +2,11 @@
 // Serves a small garden north and south of the equator and beyond the polar
 // circle, or tests BEDWEEK_URL, whose first space is then looked at.
 import assert from 'node:assert/strict';
-import { mkdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { large, launch, opener, shots, small, sound, unprintable, wide } from './looks.mjs';
 import { start } from './server.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
 const given = Boolean(process.env.BEDWEEK_URL);
 const fixturesOnly = { skip: given ? 'writes; fixtures only' : false };
 
@@ -19,10 +14,7 @@ let server, browser, paths;
 
 before(async () => {
   server = await start('TestServeSky');
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  browser = await launch();
   let sky = '/sky/gate-bed';
   if (given) {
     const page = await open(server.urls.given + '/light', 390);
@@ -38,47 +30,14 @@ after(async () => {
   server?.stop();
 });
 
-async function open(url, width, options = {}) {
-  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
-  const page = await context.newPage();
-  page.faults = [];
-  page.on('pageerror', e => page.faults.push(e.message));
-  page.on('console', m => { if (m.type() === 'error') page.faults.push(m.text()); });
-  await page.goto(url);
-  return page;
-}
-
-const wide = page => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  if (document.documentElement.scrollWidth <= most) return [];
-  return [...document.querySelectorAll('body *')].filter(e => !e.closest('.across') && e.getBoundingClientRect().right > most + 1).slice(0, 5).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-});
-
-const small = page => page.evaluate(() =>
-  [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
-    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
-    .map(e => [e, (e.type === 'radio' ? e.closest('label') : e).getBoundingClientRect()])
-    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
-    .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
+const open = opener(() => browser);
 
 for (const width of [390, 1280]) {
   test(`at ${width} px: fits, nothing for axe, targets of 44 px`, async () => {
     for (const [word, path] of paths) {
       for (const [name, url] of Object.entries(server.urls).slice(0, word === 'sky' || word === 'light' ? 3 : 1)) {
         const page = await open(url + path, width);
-        await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
-        assert.deepEqual(await wide(page), [], `${name} ${word}: sticks out`);
-        assert.deepEqual(await small(page), [], `${name} ${word}: too small`);
-        await page.evaluate(axe);
-        const found = await page.evaluate(async () => {
-          const r = await window.axe.run(document, {
-            runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-          return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-        });
-        assert.deepEqual(found.faults, [], `${name} ${word}`);
-        assert.ok(found.passes > 10);
-        assert.equal(await page.locator('main em').count(), 0);
-        assert.deepEqual(page.faults, []);
+        await sound(page, `${name} ${word}`);
         await page.reload();
         await page.screenshot({ path: join(shots, `${name}-${word}-${width}.png`), fullPage: true });
         await page.context().close();
@@ -92,14 +51,7 @@ test('large text on a narrow phone: nothing sticks out', async () => {
     for (const [word, path] of paths) {
       if (name === 'south' && word !== 'sky') continue; // the same pages in other words
       const page = await open(url + path, 320);
-      const cdp = await page.context().newCDPSession(page);
-      await cdp.send('Emulation.setDeviceMetricsOverride', { width: 320, height: 640, deviceScaleFactor: 1, mobile: false });
-      await page.evaluate(() => {
-        const s = new CSSStyleSheet();
-        s.replaceSync('html{font-size:200%!important}');
-        document.adoptedStyleSheets = [s];
-        document.querySelectorAll('details').forEach(d => { d.open = true; });
-      });
+      await large(page);
       assert.deepEqual(await wide(page), [], `${name} ${word}`);
       await page.context().close();
     }
@@ -193,19 +145,7 @@ test('paper: black, 14 pt or more, the card on two sheets', async () => {
   for (const [name, url] of Object.entries(server.urls)) {
     for (const [word, path] of paths.slice(0, 2)) {
       const page = await open(url + path, 1000);
-      await page.emulateMedia({ media: 'print' });
-      const seen = await page.evaluate(() => {
-        const out = [];
-        const walk = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
-        while (walk.nextNode()) {
-          const e = walk.currentNode.parentElement;
-          if (!walk.currentNode.data.trim() || !e.checkVisibility() || e.closest('svg') || e.closest('.skip')) continue;
-          const s = getComputedStyle(e);
-          if (parseFloat(s.fontSize) < 18.6 || s.color !== 'rgb(0, 0, 0)') out.push(`${e.tagName}.${e.className} ${s.fontSize} ${s.color} ${e.textContent.slice(0, 30)}`);
-        }
-        return out;
-      });
-      assert.deepEqual(seen, [], `${name} ${word}`);
+      assert.deepEqual(await unprintable(page), [], `${name} ${word}`);
       const pdf = (await page.pdf({ path: join(shots, `${name}-${word}.pdf`), preferCSSPageSize: true })).toString('latin1');
       const sheets = pdf.match(/\/Type\s*\/Page[^s]/g).length;
       if (word === 'sky') assert.ok(sheets <= 2, `${name}: the card takes ${sheets} sheets`);

@@ -4,19 +4,15 @@
 // mode and width; else a thinner set.
 import assert from 'node:assert/strict';
 import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdtempSync, rmSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, describe, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { launch, shots, sound } from './looks.mjs';
 
 const full = process.env.BEDWEEK_TIER === 'full';
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 const root = new URL('..', import.meta.url).pathname;
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
 const folder = mkdtempSync(join(tmpdir(), 'walk-'));
 const program = join(folder, 'pages.test');
 let browser, urls = {}, fixtures, keeper, port;
@@ -35,10 +31,7 @@ before(async () => {
   port = await new Promise(yes => { const s = createServer().listen(0, '127.0.0.1', () => { const p = s.address().port; s.close(() => yes(p)); }); });
   urls.kept = `http://127.0.0.1:${port}`;
   await startKeeper();
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  browser = await launch();
 });
 
 after(async () => {
@@ -91,33 +84,7 @@ const until = async (what, ask, ms = 20000) => {
 // What must hold of a page in a mode. Targets: 44 px, at the bed 60, big 76;
 // a link inside a sentence is not one (WCAG 2.5.8).
 const least = { '': 44, dark: 44, bed: 60, big: 76 };
-async function look(page, mode) {
-  await page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
-  const found = await page.evaluate(least => {
-    const wide = document.documentElement.clientWidth;
-    const out = { sideways: [], small: [] };
-    if (document.documentElement.scrollWidth > wide) {
-      out.sideways = [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > wide + 1).slice(0, 4).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-    }
-    for (const e of document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')) {
-      if (e.classList.contains('skip') || !e.checkVisibility()) continue;
-      const r = (e.type === 'radio' || e.type === 'checkbox' ? e.closest('label') : e).getBoundingClientRect();
-      if (r.width < least - 0.6 || r.height < least - 0.6) out.small.push(`${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`);
-    }
-    return out;
-  }, least[mode]);
-  assert.deepEqual(found.sideways, [], 'sticks out');
-  assert.deepEqual(found.small, [], 'too small');
-  await page.evaluate(axe);
-  const r = await page.evaluate(async () => {
-    const x = await window.axe.run(document, { runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-    return { passes: x.passes.length, faults: x.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-  });
-  assert.deepEqual(r.faults, []);
-  assert.ok(r.passes > 10, 'axe looked at the page');
-  assert.equal(await page.locator('main em').count(), 0, 'typed markup became markup');
-  assert.deepEqual(page.faults, []);
-}
+const look = (page, mode) => sound(page, mode || 'plain', least[mode]);
 
 const mine = ['/', '/walk?stop=1', '/walk?stop=2', '/walk?stop=99', '/walk/strip', '/quick', '/quick?what=picked', '/quick?what=wet', '/quick?what=lost', '/modes',
   '/trouble-key', '/trouble-key?sign=gone&space=gate-bed&planting=gate-bed-now', '/trouble-key?who=yes&hour=night'];

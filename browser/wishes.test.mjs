@@ -2,39 +2,17 @@
 // a real garden reckoned by the program itself: node --test wishes.test.mjs
 // BEDWEEK_BIN names a built program; else it is built here.
 import assert from 'node:assert/strict';
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { large, launch, opener, shots, sound, wide } from './looks.mjs';
+import { run } from './server.mjs';
 
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const root = new URL('..', import.meta.url).pathname;
-const shots = new URL('../shots', import.meta.url).pathname;
-mkdirSync(shots, { recursive: true });
-const folder = mkdtempSync(join(tmpdir(), 'wishes-'));
-let browser, url, child, line;
+let program, browser, url, line;
 
 before(async () => {
-  let program = process.env.BEDWEEK_BIN;
-  if (!program) {
-    program = join(folder, 'bedweek');
-    execFileSync('go', ['build', '-o', program, './cmd/bedweek'], { cwd: root, stdio: 'inherit' });
-  }
-  child = spawn(program, ['demo', '-south', '-port', '0', '-data', join(folder, 'data')], { stdio: ['ignore', 'pipe', 'pipe'] });
-  url = await new Promise((yes, no) => {
-    let text = '';
-    const hear = d => { text += d; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m) yes(m[0]); };
-    child.stdout.on('data', hear);
-    child.stderr.on('data', hear);
-    child.on('exit', code => no(new Error(`the program ended early: ${code}\n${text}`)));
-  });
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  program = await run(folder => ['demo', '-south', '-port', '0', '-data', join(folder, 'data')]);
+  url = program.url;
+  browser = await launch();
   const page = await open('/lines', 1280);
   line = await page.locator('svg.lines [data-why*=".sow"], svg.lines [data-why*=".set"]').first().getAttribute('data-why');
   await page.context().close();
@@ -42,50 +20,10 @@ before(async () => {
 
 after(async () => {
   await browser?.close();
-  child?.removeAllListeners('exit');
-  child?.kill('SIGTERM');
-  await new Promise(yes => child?.once('close', yes) ?? yes());
-  rmSync(folder, { recursive: true, force: true });
+  await program?.stop();
 });
 
-async function open(path, width, options = {}) {
-  const context = await browser.newContext({ viewport: { width, height: width < 700 ? 844 : 900 }, ...options });
-  const page = await context.newPage();
-  page.setDefaultTimeout(60_000);
-  page.faults = [];
-  page.on('pageerror', e => page.faults.push(e.message));
-  page.on('console', m => { if (m.type() === 'error' && !m.text().includes('422')) page.faults.push(m.text()); });
-  await page.goto(url + path);
-  return page;
-}
-
-const unfold = page => page.evaluate(() => document.querySelectorAll('details').forEach(d => { d.open = true; }));
-const wide = page => page.evaluate(() => {
-  const most = document.documentElement.clientWidth;
-  if (document.documentElement.scrollWidth <= most) return [];
-  return [...document.querySelectorAll('body *')].filter(e => e.getBoundingClientRect().right > most + 1).slice(0, 5).map(e => `${e.tagName}.${e.getAttribute('class') ?? ''}`);
-});
-const small = page => page.evaluate(() =>
-  [...document.querySelectorAll('a[href], button, summary, select, textarea, input:not([type=hidden])')]
-    .filter(e => !e.classList.contains('skip') && e.checkVisibility())
-    .map(e => [e, e.getBoundingClientRect()])
-    .filter(([, r]) => r.width < 43.5 || r.height < 43.5)
-    .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`));
-
-async function sound(page, word) {
-  await unfold(page);
-  assert.deepEqual(await wide(page), [], `${word}: sticks out`);
-  assert.deepEqual(await small(page), [], `${word}: too small`);
-  await page.evaluate(axe);
-  const found = await page.evaluate(async () => {
-    const r = await window.axe.run(document, {
-      runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'], rules: { 'color-contrast-enhanced': { enabled: true } } });
-    return { passes: r.passes.length, faults: r.violations.map(v => `${v.id}: ${v.nodes[0].html.slice(0, 160)}`) };
-  });
-  assert.deepEqual(found.faults, [], word);
-  assert.ok(found.passes > 10);
-  assert.deepEqual(page.faults, [], word);
-}
+const open = opener(() => browser, () => url, /status of 422/);
 
 test('without script: ask why, keep the line, see its price, take it back', async () => {
   const page = await open(line, 390, { javaScriptEnabled: false });
