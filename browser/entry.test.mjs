@@ -1,67 +1,11 @@
 // Browser tests of describing a garden: node --test entry.test.mjs
-// The program itself serves (BEDWEEK_BIN, else it is built), on new folders.
 import assert from 'node:assert/strict';
-import { execFileSync, spawn } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { execFileSync } from 'node:child_process';
+import { writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { after, before, test } from 'node:test';
-import { axeFaults, launch, opener, shots, small, wide } from './looks.mjs';
-import { built } from './server.mjs';
-
-const root = new URL('..', import.meta.url).pathname;
-const folder = mkdtempSync(join(tmpdir(), 'entry-'));
-let program, helper, browser;
-const running = new Set();
-
-before(async () => {
-  program = built(folder);
-  helper = join(folder, 'pages.test');
-  execFileSync('go', ['test', '-c', '-o', helper, './internal/web'], { cwd: root, stdio: 'inherit' });
-  browser = await launch();
-});
-
-after(async () => {
-  await browser?.close();
-  for (const c of running) c.kill();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-// serve starts the program on a data folder and returns its address.
-async function serve(data, port = 0) {
-  const child = spawn(program, ['serve', '-date', '2015-04-06', '-port', String(port), join(folder, data)], { stdio: ['ignore', 'pipe', 'ignore'] });
-  running.add(child);
-  const url = await new Promise((resolve, reject) => {
-    let text = '';
-    child.on('exit', c => reject(new Error(`ended early: ${c}`)));
-    child.stdout.on('data', d => { text += d; const m = text.match(/http:\/\/[^/\s]+/); if (m) resolve(m[0]); });
-  });
-  return { url, stop: () => new Promise(r => { running.delete(child); child.on('exit', r); child.kill('SIGKILL'); }) };
-}
-
-const visit = opener(() => browser, () => '', /status of 4(04|22)/);
-const open = (url, options) => visit(url, 390, options);
-
-// A hand counts what it does: a tap, or a field filled, is one interaction.
-// The time is a model, not a person: 2.5 s to find and tap, 3 letters a second.
-class Hand {
-  constructor(page) { this.page = page; this.count = 0; this.seconds = 0; }
-  async tap(locator) { this.count++; this.seconds += 2.5; await locator.click(); }
-  async check(locator) { this.count++; this.seconds += 2.5; await locator.check(); }
-  async fill(label, text) { this.count++; this.seconds += 2.5 + text.length / 3; await this.page.locator(`[name="${label}"]`).fill(text); }
-  async choose(label, value) { this.count++; this.seconds += 4; await this.page.locator(`[name="${label}"]`).selectOption(value); }
-  async save() { await this.tap(this.page.locator('form.form button.main')); await this.page.waitForLoadState(); }
-}
-
-async function firstSpace(page, hand) {
-  await hand.choose('town', 'Seattle');
-  await hand.save();
-  await hand.tap(page.getByRole('link', { name: 'A bag or a pot' }));
-  await hand.fill('size', '18 in across');
-  await hand.fill('standing', '2 kale, since September 2014, well');
-  await hand.save();
-  await page.waitForURL(u => u.pathname === '/', { timeout: 60_000 });
-}
+import { test } from 'node:test';
+import { Hand, firstSpace, folder, helper, open, root, serve } from './entry.mjs';
+import { axeFaults, shots, small, wide } from './looks.mjs';
 
 test('a newcomer has a first answer in at most 25 interactions and 5 minutes of human pace', async () => {
   const s = await serve('newcomer');
@@ -219,7 +163,8 @@ test('two doors: an edited file is shown before it is taken, with its remarks', 
 });
 
 test('the demonstration garden in at most 200 interactions for its twenty spaces; entered, it is the file', async () => {
-  const out = execFileSync(helper, ['-test.run', '^TestAsked$', '-asked', join(root, 'demo/garden.yaml')], { cwd: join(root, 'internal/web'), encoding: 'utf8' });
+  const compare = helper();
+  const out = execFileSync(compare, ['-test.run', '^TestAsked$', '-asked', join(root, 'demo/garden.yaml')], { cwd: join(root, 'internal/web'), encoding: 'utf8' });
   const want = JSON.parse(out.match(/^asked (.*)$/m)[1]);
   const s = await serve('whole');
   const page = await open(s.url);
@@ -295,7 +240,7 @@ test('the demonstration garden in at most 200 interactions for its twenty spaces
   const text = await (await page.request.get(`${s.url}/entry/file/garden.yaml`)).text();
   const file = join(folder, 'entered.yaml');
   writeFileSync(file, text);
-  const differs = execFileSync(helper, ['-test.run', '^TestCompare$', '-compare', `${join(root, 'demo/garden.yaml')},${file}`], { cwd: join(root, 'internal/web'), encoding: 'utf8' })
+  const differs = execFileSync(compare, ['-test.run', '^TestCompare$', '-compare', `${join(root, 'demo/garden.yaml')},${file}`], { cwd: join(root, 'internal/web'), encoding: 'utf8' })
     .split('\n').filter(l => l.startsWith('differs'));
   console.log(`twenty spaces: ${hand.count} interactions, ${Math.round(hand.seconds / 60)} min of human pace by the model; the rest of the garden: ${rest.count}, ${Math.round(rest.seconds / 60)} min`);
   await page.goto(`${s.url}/entry`);

@@ -171,6 +171,7 @@ func (d *desk) entry() *web.Entry {
 			return &s, err
 		},
 		Unknown: d.unknowns,
+		Round:   d.round,
 		Append:  d.appendAll,
 	}
 }

@@ -8,6 +8,7 @@ import (
 	"os"
 	"path/filepath"
 	"sort"
+	"sync"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
@@ -19,13 +20,17 @@ import (
 // say what changed.
 const plansName = "plans.json"
 
-// plansWeeks is how many weeks are remembered, and how far back a plan is
-// still compared with.
+// plansWeeks is how far back a plan is still compared with.
 const plansWeeks = 6
+
+// plansKept is how many weeks' plans are remembered, however long ago: a round
+// after months away asks by the plan that stood when somebody left.
+const plansKept = 30
 
 // plans remembers the last plan of each week.
 type plans struct {
 	path string
+	mu   sync.Mutex
 	week map[cal.Day]ledger.KeptPlan // by Monday
 }
 
@@ -49,6 +54,8 @@ func readPlans(dir string) *plans {
 
 // before is the latest plan of an earlier week, nil when none is remembered.
 func (p *plans) before(date cal.Day) *ledger.KeptPlan {
+	p.mu.Lock()
+	defer p.mu.Unlock()
 	var best *ledger.KeptPlan
 	for monday, k := range p.week {
 		if monday < date.Monday() && monday >= date.Monday()-7*plansWeeks && (best == nil || monday > best.On.Monday()) {
@@ -60,22 +67,51 @@ func (p *plans) before(date cal.Day) *ledger.KeptPlan {
 
 // latest is the plan to start from: of this week, or else the one before.
 func (p *plans) latest(date cal.Day) *ledger.KeptPlan {
-	if k, ok := p.week[date.Monday()]; ok {
+	p.mu.Lock()
+	k, ok := p.week[date.Monday()]
+	p.mu.Unlock()
+	if ok {
 		return &k
 	}
 	return p.before(date)
 }
 
+// stood is the plan by which somebody left: the last of that week or of one
+// before, else the first after it and before today's.
+func (p *plans) stood(left, today cal.Day) *ledger.KeptPlan {
+	p.mu.Lock()
+	defer p.mu.Unlock()
+	var best, next *ledger.KeptPlan
+	for monday, k := range p.week {
+		if monday <= left.Monday() && (best == nil || monday > best.On.Monday()) {
+			best = &k
+		}
+		if monday > left.Monday() && monday < today.Monday() && (next == nil || monday < next.On.Monday()) {
+			next = &k
+		}
+	}
+	if best == nil {
+		return next
+	}
+	return best
+}
+
 // remember keeps a plan as its week's last, and writes the file whole.
 func (p *plans) remember(k ledger.KeptPlan) error {
+	p.mu.Lock()
+	defer p.mu.Unlock()
 	p.week[k.On.Monday()] = k
 	var list []ledger.KeptPlan
 	for monday, x := range p.week {
-		if monday >= k.On.Monday()-7*plansWeeks && monday <= k.On.Monday() {
+		if monday <= k.On.Monday() {
 			list = append(list, x)
 		}
 	}
 	sort.Slice(list, func(i, j int) bool { return list[i].On < list[j].On })
+	for len(list) > plansKept {
+		delete(p.week, list[0].On.Monday())
+		list = list[1:]
+	}
 	b, err := json.Marshal(list)
 	if err != nil {
 		return fmt.Errorf("writing %s: %w", plansName, err)
@@ -88,6 +124,23 @@ func (p *plans) remember(k ledger.KeptPlan) error {
 		return fmt.Errorf("writing %s: %w", plansName, err)
 	}
 	return nil
+}
+
+// round tells what the plan that stood wanted since somebody wrote last.
+func (d *desk) round(ctx context.Context) (*reckon.CatchUp, error) {
+	events, err := d.led.Events(ctx)
+	if err != nil {
+		return nil, fmt.Errorf("reading the ledger: %w", err)
+	}
+	d.mu.Lock()
+	g, today := d.in.Garden, d.in.Date
+	d.mu.Unlock()
+	if g == nil {
+		return &reckon.CatchUp{}, nil
+	}
+	state := ledger.ReplayOver(reckon.FromFile(g), events)
+	left := reckon.LeftOn(events, today, cal.FromTime(d.now()))
+	return reckon.CatchUpOf(g, d.in.Book, &state, d.plans.stood(left, today), left, today), nil
 }
 
 // ponder works out, behind the pages, what questions about the plan need: the

@@ -11,6 +11,7 @@ import (
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 )
 
 // Entry is what the pages that describe a garden need from their caller. Nil
@@ -50,6 +51,10 @@ type Entry struct {
 	// Unknown lists what nobody measured yet, the guess that matters most
 	// first; ready is false while it is still being worked out. May be nil.
 	Unknown func(ctx context.Context) (list []Unknown, ready bool)
+
+	// Round tells what the plan that stood wanted since somebody wrote last.
+	// May be nil.
+	Round func(ctx context.Context) (*reckon.CatchUp, error)
 
 	// Append writes several events at once, or none. The form's id is in the
 	// context and becomes the first one's.

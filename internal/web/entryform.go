@@ -46,6 +46,7 @@ type FormPage struct {
 	Problem  string
 	Files    bool   // the form carries a file
 	Locate   bool   // offer the browser's position
+	Point    string // the bearing of the pole side, for pointing a phone; "" = not offered
 	Fetch    string // id of the form that fetches the weather; "" = not offered
 	FetchNow string // where the weather in use comes from
 	Fields   string // where a fault of the file's key is said, for the caller

@@ -12,6 +12,7 @@ import (
 type RoundPage struct {
 	Frame
 	Since  string
+	By     string // the plan that is asked by
 	Spaces []RoundSpace
 	Done   int
 }
@@ -44,8 +45,16 @@ func (s *site) roundPage(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, err)
 		return
 	}
-	if state.Last != 0 && state.Last < day.Date {
-		p.Since = state.Last.Long()
+	c, err := s.catchUp(r, day)
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	if c.Left != 0 {
+		p.Since = c.Left.Long()
+	}
+	if c.Plan != 0 {
+		p.By = c.Plan.Long()
 	}
 	for i, sp := range day.Spaces {
 		one := RoundSpace{ID: sp.ID, Name: sp.Name, Form: ledger.NewID(), No: i + 1}
@@ -54,13 +63,11 @@ func (s *site) roundPage(w http.ResponseWriter, r *http.Request) {
 				one.Here = append(one.Here, lineName(l))
 			}
 		}
-		for _, t := range day.Today {
-			if t.Space == sp.ID && t.Event != string(ledger.Looked) {
-				one.Due = append(one.Due, t.Verb+" "+t.Object)
-			}
+		for _, m := range wantedHere(c, day, sp.ID) {
+			one.Due = append(one.Due, m.Words)
 		}
 		for _, a := range state.Assumed {
-			if a.Space == sp.ID && a.On == day.Date {
+			if a.Space == sp.ID && (a.On == day.Date || c.Left != 0 && a.On > c.Left) {
 				one.Answered = a.What
 			}
 		}
@@ -96,7 +103,11 @@ func (s *site) saveRound(w http.ResponseWriter, r *http.Request) {
 		if !ok {
 			return done{}, errGone
 		}
-		all, words, err := roundEvents(day, day.Spaces[i], v.Get("answer"))
+		c, err := s.catchUp(r, day)
+		if err != nil {
+			return done{}, err
+		}
+		all, words, err := roundEvents(day, day.Spaces[i], v.Get("answer"), wantedHere(c, day, v.Get("space")))
 		if err != nil {
 			return done{}, err
 		}
@@ -110,45 +121,78 @@ func (s *site) saveRound(w http.ResponseWriter, r *http.Request) {
 	}
 }
 
+// catchUp is what the plan that stood wanted meanwhile; empty when no plan is
+// remembered.
+func (s *site) catchUp(r *http.Request, day *reckon.Day) (*reckon.CatchUp, error) {
+	if s.o.Entry.Round == nil {
+		return &reckon.CatchUp{}, nil
+	}
+	return s.o.Entry.Round(r.Context())
+}
+
+// wantedHere is what was wanted of a space meanwhile. Of today's plan only
+// what it wants of things that stand is asked: a start that today's plan thought
+// of first was never known to who was away. Without an older plan all of
+// today's is asked.
+func wantedHere(c *reckon.CatchUp, day *reckon.Day, space string) []reckon.Meanwhile {
+	out := append([]reckon.Meanwhile(nil), c.Spaces[space]...)
+	said := map[string]bool{}
+	for _, m := range out {
+		switch b := m.Body.(type) {
+		case ledger.Amount:
+			said[b.Planting] = true
+		case ledger.Ended:
+			said[b.Planting] = true
+		}
+	}
+	const note = "Assumed: nobody wrote it down. Found done on a round."
+	for _, t := range day.Today {
+		m := reckon.Meanwhile{Words: t.Verb + " " + t.Object, Kind: ledger.Kind(t.Event), On: day.Date}
+		if t.Space != space || said[t.Planting] {
+			continue
+		}
+		switch m.Kind {
+		case ledger.Sown, ledger.PutOut:
+			if c.Plan != 0 {
+				continue
+			}
+			b := ledger.Started{Crop: t.Crop, Space: space, Count: t.Count, Note: note}
+			if m.Kind == ledger.PutOut {
+				b.Planting = t.Planting
+			}
+			m.Body = b
+		case ledger.Picked:
+			m.Body = ledger.Amount{Planting: t.Planting, Note: note}
+		case ledger.Pulled:
+			m.Body = ledger.Ended{Planting: t.Planting, Note: note}
+		case ledger.Looked:
+			continue
+		default:
+			m.Kind = ""
+		}
+		out = append(out, m)
+	}
+	return out
+}
+
 // roundEvents are the entries one answer makes: the assumption first,
 // then what is assumed to have been done since.
-func roundEvents(day *reckon.Day, sp reckon.SpaceDay, answer string) ([]Happening, string, error) {
-	look := func(words string) Happening {
-		return Happening{ledger.Assumed, day.Date, ledger.Assumption{Space: sp.ID, What: words}}
-	}
+func roundEvents(day *reckon.Day, sp reckon.SpaceDay, answer string, wanted []reckon.Meanwhile) ([]Happening, string, error) {
+	all := []Happening{{ledger.Assumed, day.Date, ledger.Assumption{Space: sp.ID, What: answer}}}
 	switch answer {
 	case "as planned":
-		all := []Happening{look("as planned")}
-		n := 0
-		for _, t := range day.Today {
-			if t.Space != sp.ID {
-				continue
+		for _, m := range wanted {
+			if m.Kind != "" {
+				all = append(all, Happening{m.Kind, m.On, m.Body})
 			}
-			note := "Assumed: nobody wrote it down. Found done on a round."
-			switch ledger.Kind(t.Event) {
-			case ledger.Sown, ledger.PutOut:
-				b := ledger.Started{Crop: t.Crop, Space: sp.ID, Count: t.Count, Note: note}
-				if ledger.Kind(t.Event) == ledger.PutOut {
-					b.Planting = t.Planting
-				}
-				all = append(all, Happening{ledger.Kind(t.Event), day.Date, b})
-			case ledger.Picked:
-				all = append(all, Happening{ledger.Picked, day.Date, ledger.Amount{Planting: t.Planting, Note: note}})
-			case ledger.Pulled:
-				all = append(all, Happening{ledger.Pulled, day.Date, ledger.Ended{Planting: t.Planting, Note: note}})
-			default:
-				continue
-			}
-			n++
 		}
-		if n == 0 {
+		if len(all) == 1 {
 			return all, "as planned.", nil
 		}
-		return all, fmt.Sprintf("as planned. %s taken as done, marked as assumed.", plural(n, "thing is", "things are")), nil
+		return all, fmt.Sprintf("as planned. %s taken as done, marked as assumed.", plural(len(all)-1, "thing is", "things are")), nil
 	case "not done":
-		return []Happening{look("not done")}, "nothing was done. The plan goes on from what stands.", nil
+		return all, "nothing was done. The plan goes on from what stands.", nil
 	case "gone":
-		all := []Happening{look("gone")}
 		for _, l := range sp.Lines {
 			if l.Standing {
 				all = append(all, Happening{ledger.Lost, day.Date, ledger.Ended{Planting: l.ID, Cause: "unknown", Note: "Assumed: found gone on a round; the day is not known."}})

@@ -54,9 +54,12 @@ if (plan && send && says && plan.dataset.scale > 0 && window.PointerEvent) {
   addEventListener('keydown', e => { if (drag && e.key === 'Escape') drop(); });
   addEventListener('pageshow', e => { if (e.persisted) location.reload(); }); // its form was sent already
 
-  // Another space that is tapped is taken instead.
+  // Another space that is tapped, or nearly, is taken instead.
+  const near = 24; // pixels of the screen
   plan.addEventListener('click', e => {
-    const id = e.target.closest?.('[data-space]')?.dataset.space;
+    const far = s => { const b = s.getBoundingClientRect(); return Math.hypot(b.x + b.width / 2 - e.clientX, b.y + b.height / 2 - e.clientY); };
+    const hit = e.target.closest?.('[data-space]') ?? [...plan.querySelectorAll('[data-space]')].filter(s => far(s) < near).sort((a, b) => far(a) - far(b))[0];
+    const id = hit?.dataset.space;
     if (id && id !== grip?.dataset.space) location.href = `/entry/plan?space=${encodeURIComponent(id)}&step=${encodeURIComponent(send.elements.step.value)}`;
   });
 }
