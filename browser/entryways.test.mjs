@@ -150,7 +150,8 @@ test('after five weeks away the round asks by the plan that stood, and what is t
   await p.locator('form.form button.main').click();
   await p.waitForURL(/entry\/kind/);
   const plans = join(folder, 'away', 'plans.json');
-  for (let i = 0; i < 240 && !(existsSync(plans) && /"raised-bed"/.test(readFileSync(plans, 'utf8'))); i++) await p.waitForTimeout(500); // the full plan of both spaces
+  for (let i = 0; i < 240 && !(existsSync(plans) && /"raised-bed"/.test(readFileSync(plans, 'utf8'))); i++) await p.waitForTimeout(500); // a plan of both spaces
+  for (let i = 0; i < 120 && /being worked out/.test(await (await p.request.get(`${t.url}/entry`)).text()); i++) await p.waitForTimeout(500); // and the full one
   await t.stop();
   t = await serve('away', 0, '2015-05-11');
   await p.goto(`${t.url}/entry/round`);

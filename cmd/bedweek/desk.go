@@ -46,12 +46,13 @@ type desk struct {
 	plans   *plans                  // the last plan of each week
 	halt    context.CancelCauseFunc // ends the full search under way; nil = none is
 	kick    chan struct{}           // holds one: there is something new to reckon with
+	over    chan struct{}           // closed when no more is reckoned behind
 	idle    sync.WaitGroup
 }
 
 // newDesk plans once, fully. Reckoning behind ends with ctx.
 func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
-	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), plans: readPlans(led.Dir())}
+	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
 	ground, err := reckon.NewGround(&d.in)
 	if err != nil {
 		return nil, err
@@ -151,6 +152,7 @@ func (d *desk) keepForecasts(ctx context.Context, r *reckon.Result, state *ledge
 // the last day in place and says so on it.
 func (d *desk) behind(ctx context.Context) {
 	defer d.idle.Done()
+	defer close(d.over)
 	var pondering sync.WaitGroup
 	defer pondering.Wait()
 	for {

@@ -5,12 +5,10 @@ import (
 	"fmt"
 	"math"
 	"sort"
-	"strings"
 
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
-	"bedweek/internal/unit"
 	"bedweek/internal/web"
 )
 
@@ -26,7 +24,7 @@ type unknowns struct {
 const (
 	unknownWork  = 200_000
 	unknownWeeks = 40
-	unknownMost  = 16 // guesses tried
+	unknownMost  = 24 // guesses tried; alike spaces count once
 )
 
 // unknowns lists the guesses by what knowing them would change. The first call
@@ -45,71 +43,159 @@ func (d *desk) unknowns(ctx context.Context) ([]web.Unknown, bool) {
 	d.idle.Add(1)
 	go func() {
 		defer d.idle.Done()
-		list := tryGuesses(context.WithoutCancel(ctx), in, func() bool {
+		keep := func(list []web.Unknown, done bool) bool {
 			d.mu.Lock()
 			defer d.mu.Unlock()
-			return d.text != text
-		})
-		d.mu.Lock()
-		defer d.mu.Unlock()
-		if d.unknown.text == text {
-			d.unknown.list, d.unknown.done = list, true
+			select {
+			case <-d.over:
+				return false
+			default:
+			}
+			if d.text != text {
+				return false
+			}
+			d.unknown.list, d.unknown.done = list, done
+			return true
 		}
+		tryGuesses(context.WithoutCancel(ctx), in, keep)
 	}()
 	return nil, false
 }
 
-// ends are two gardens that differ in one guess, and how it is said.
+// ends are two gardens that differ in one guess, and how it is said. after,
+// when set, makes the low end of what the high end's plan holds.
 type ends struct {
 	what      web.Unknown
 	low, high *garden.Garden
+	after     func(high *reckon.Day) *garden.Garden
+	whole     bool   // the whole garden is planned, not one space
+	alike     string // guesses that say the same are tried once; "" = none is alike
 }
 
-// tryGuesses plans each space alone under both ends of each guess, and orders
-// the guesses by the meals between them. stop ends it early.
-func tryGuesses(ctx context.Context, in reckon.Inputs, stop func() bool) []web.Unknown {
-	var out []web.Unknown
-	for i, e := range guesses(in.Garden) {
-		if stop() {
-			return out
-		}
-		if e.low != nil && i < unknownMost && (in.Record != nil || in.Normals != nil) {
-			a, errA := small(ctx, in, e.low)
-			b, errB := small(ctx, in, e.high)
-			if errA == nil && errB == nil {
-				e.what.Worth = math.Abs(a.Plan.Value - b.Plan.Value)
-				differ, of := apart(a, b)
-				e.what.Change = fmt.Sprintf("Planned alone under both ends, %d of %d plantings here differ, about %.0f meals' worth apart.", differ, of, e.what.Worth)
-				if differ == 0 && e.what.Worth < 0.5 {
-					e.what.Change = "Planned alone under both ends, the plan here is the same."
-				}
-			}
-		}
-		out = append(out, e.what)
+// tryGuesses plans under both ends of each guess, and orders the guesses by the
+// meals between them; those not tried come last. keep takes the list after each
+// and ends the work by returning false.
+func tryGuesses(ctx context.Context, in reckon.Inputs, keep func(list []web.Unknown, done bool) bool) {
+	all := guesses(in.Garden)
+	out := make([]web.Unknown, len(all))
+	for i, e := range all {
+		out[i] = e.what
 	}
-	sort.SliceStable(out, func(i, j int) bool {
-		if a, b := out[i].Space == "", out[j].Space == ""; a != b {
-			return a // weather and meals bear on everything, and are not tried
+	tried := make([]bool, len(all))
+	known := map[string]int{}
+	can := in.Record != nil || in.Normals != nil
+	for i, e := range all {
+		if !keep(ordered(out, tried), false) {
+			return
 		}
-		return out[i].Worth > out[j].Worth
+		if was, ok := known[e.alike]; ok && e.alike != "" {
+			out[i].Worth, out[i].Change, tried[i] = out[was].Worth, "As for "+spaceNamed(in.Garden, out[was].Space)+", which is alike: "+out[was].Change, tried[was]
+			continue
+		}
+		if e.high == nil || !can || len(known) >= unknownMost {
+			continue
+		}
+		if change, worth, ok := between(ctx, in, e); ok {
+			out[i].Change, out[i].Worth, tried[i] = change, worth, true
+			known[or(e.alike, fmt.Sprint(i))] = i
+		}
+	}
+	keep(ordered(out, tried), true)
+}
+
+func or(a, b string) string {
+	if a == "" {
+		return b
+	}
+	return a
+}
+
+func spaceNamed(g *garden.Garden, id string) string {
+	sp, _ := g.Space(garden.SpaceID(id))
+	return sp.Name
+}
+
+// ordered is the list by worth, those not tried last.
+func ordered(list []web.Unknown, tried []bool) []web.Unknown {
+	at := make([]int, len(list))
+	for i := range at {
+		at[i] = i
+	}
+	sort.SliceStable(at, func(a, b int) bool {
+		if x, y := tried[at[a]], tried[at[b]]; x != y {
+			return x
+		}
+		return list[at[a]].Worth > list[at[b]].Worth
 	})
+	out := make([]web.Unknown, len(list))
+	for i, k := range at {
+		out[i] = list[k]
+	}
 	return out
 }
 
-// small plans one small garden with little work.
-func small(ctx context.Context, in reckon.Inputs, g *garden.Garden) (*reckon.Day, error) {
+// between plans both ends of a guess. Its worth is what planning for the wrong
+// end loses, whichever way round loses more: both ends' plans are carried on at
+// one end with hardly any search, so that they are priced alike.
+func between(ctx context.Context, in reckon.Inputs, e ends) (change string, worth float64, ok bool) {
+	b, err := small(ctx, in, e.high, nil)
+	if err != nil {
+		return "", 0, false
+	}
+	if e.after != nil {
+		e.low = e.after(b.Day)
+	}
+	a, err := small(ctx, in, e.low, nil)
+	if err != nil {
+		return "", 0, false
+	}
+	for _, way := range []struct {
+		g            *garden.Garden
+		right, wrong *reckon.Result
+	}{{e.low, a, b}, {e.high, b, a}} {
+		var value [2]float64
+		for i, plan := range []*reckon.Result{way.right, way.wrong} {
+			k := plan.Likeness()
+			r, err := small(ctx, in, way.g, &k)
+			if err != nil {
+				return "", 0, false
+			}
+			value[i] = r.Plan.Value
+		}
+		worth = math.Max(worth, value[0]-value[1])
+	}
+	differ, of := apart(a.Day, b.Day)
+	how, where := "Planned alone", "here"
+	if e.whole {
+		how, where = "Planned quickly", "in all"
+	}
+	if differ == 0 {
+		return how + " under both ends, the plan " + where + " is the same.", worth, true
+	}
+	lost := "next to nothing"
+	if worth >= 0.5 {
+		lost = fmt.Sprintf("about %.0f meals' worth", worth)
+	}
+	return fmt.Sprintf("%s under both ends, %d of %d plantings %s differ. A plan for the wrong end loses %s.", how, differ, of, where, lost), worth, true
+}
+
+// small plans one small garden with little work; with a plan to begin at, with
+// next to none.
+func small(ctx context.Context, in reckon.Inputs, g *garden.Garden, from *ledger.KeptPlan) (*reckon.Result, error) {
 	in.Garden, in.Work, in.Weeks, in.Progress, in.Clock = g, unknownWork, unknownWeeks, nil, nil
+	if in.Prior = from; from != nil {
+		in.Work = 1
+	}
+	if g.Place.Normals != nil && in.Record == nil {
+		in.Normals = monthsOf(g)
+	}
 	state := ledger.ReplayOver(reckon.FromFile(g), nil)
 	in.State = &state
 	ground, err := reckon.NewGround(&in)
 	if err != nil {
 		return nil, err
 	}
-	r, err := reckon.Reckon(ctx, &in, ground)
-	if err != nil {
-		return nil, err
-	}
-	return r.Day, nil
+	return reckon.Reckon(ctx, &in, ground)
 }
 
 // apart counts the plantings of two days that are not in the other: another
@@ -140,91 +226,4 @@ func apart(a, b *reckon.Day) (differ, of int) {
 	}
 	of = max(len(mine), len(theirs))
 	return of - matched, of
-}
-
-// guesses lists what nobody measured, and depths known only as a range.
-func guesses(g *garden.Garden) []ends {
-	var out []ends
-	for _, sp := range g.Spaces {
-		done := map[string]bool{}
-		for _, key := range append(append([]string{}, sp.Guessed...), rangeOf(sp)...) {
-			if key == "north" || key == "width" {
-				continue
-			}
-			if done[key] {
-				continue
-			}
-			done[key] = true
-			out = append(out, guessEnds(g, sp, key))
-		}
-	}
-	for _, key := range g.Guessed {
-		switch key {
-		case "wants":
-			out = append(out, ends{what: web.Unknown{Key: "wants", Words: "What you eat: we took two people who eat a bit of everything.", Change: "It decides what is grown at all."}})
-		case "place":
-			out = append(out, ends{what: web.Unknown{Key: "months", Words: "The weather: months of the nearest listed place, from memory.", Change: "It moves every date. A record of a station near you is best."}})
-		}
-	}
-	return out
-}
-
-func rangeOf(sp garden.Space) []string {
-	if sp.Depth.HighM-sp.Depth.LowM > 0.01 {
-		return []string{"depth"}
-	}
-	return nil
-}
-
-// guessEnds makes the two ends of one guess in a garden of that space alone.
-func guessEnds(g *garden.Garden, sp garden.Space, key string) ends {
-	e := ends{what: web.Unknown{Space: string(sp.ID), Key: key}}
-	var low, high garden.Space = sp, sp
-	name := sp.Name
-	switch key {
-	case "depth":
-		low.Depth, high.Depth = unit.Metres(sp.Depth.LowM), unit.Metres(sp.Depth.HighM)
-		e.what.Words = fmt.Sprintf("%s: how deep it is. We took %s.", name, sp.Depth)
-	case "length", "across":
-		if sp.Round.Known() {
-			low.Round, high.Round = unit.Metres(0.7*sp.Round.M), unit.Metres(1.3*sp.Round.M)
-			e.what.Words = fmt.Sprintf("%s: how big it is. We took %s across.", name, sp.Round)
-		} else {
-			low.Length, high.Length = unit.Metres(0.7*sp.Length.M), unit.Metres(1.3*sp.Length.M)
-			e.what.Words = fmt.Sprintf("%s: how big it is. We took %s by %s.", name, sp.Length, sp.Width)
-		}
-	case "standing":
-		low.Standing = nil
-		e.what.Words = fmt.Sprintf("%s: how many stand there, and since when.", name)
-	case "medium":
-		e.what.Words = fmt.Sprintf("%s: what it is filled with, and what grew in it before.", name)
-		e.what.Change = "Rotation follows the soil. Not tried under other soils."
-		return e
-	case "water":
-		e.what.Words = fmt.Sprintf("%s: how it gets water. We took %s.", name, sp.Water)
-		e.what.Change = "It decides how soon it runs dry. Not tried under other ways."
-		return e
-	case "east":
-		e.what.Words = fmt.Sprintf("%s: where it stands. We put it beside the last one.", name)
-		e.what.Change = "Its shade depends on it."
-		return e
-	default:
-		e.what.Words = name + ": " + strings.ReplaceAll(key, "-", " ") + " is guessed."
-		return e
-	}
-	e.low, e.high = alone(g, low), alone(g, high)
-	return e
-}
-
-// alone is the garden with one space only; obstacles and wishes stay.
-func alone(g *garden.Garden, sp garden.Space) *garden.Garden {
-	out := *g
-	out.Spaces = []garden.Space{sp}
-	out.Musts, out.Nevers = nil, nil
-	for _, n := range g.Nevers {
-		if n.Space == "" || n.Space == sp.ID {
-			out.Nevers = append(out.Nevers, n)
-		}
-	}
-	return &out
 }
