@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"sync"
 	"time"
 
@@ -39,7 +40,6 @@ type desk struct {
 	day     *reckon.Day // nil while there is no plan yet
 	text    string      // of the garden as last accepted
 	stale   bool        // the garden or the day changed: the ground must be made anew
-	follows bool        // the day goes with the clock; see overnight.go
 	busy    int         // reckonings asked for and not yet done
 	trouble string      // why there is no plan, "" = none known
 	unknown unknowns
@@ -81,6 +81,9 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 		return err
 	}
 	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
+	if in.ByClock && len(events) > 0 {
+		in.Newest = cal.FromTime(slices.MaxFunc(events, func(a, b ledger.Event) int { return a.Written.Compare(b.Written) }).Written)
+	}
 	in.Stop = func() bool { return context.Cause(ctx) == errOvertaken }
 	in.State, in.Work, in.Book = &state, work, d.ownBook(state.Figures)
 	in.LastWeek, in.Prior = d.plans.before(in.Date), d.plans.latest(in.Date)

@@ -16,7 +16,7 @@ func (d *desk) today() cal.Day {
 // last one is shown with a note. A clock that goes back changes nothing.
 func (d *desk) turnDay() {
 	d.mu.Lock()
-	if !d.follows {
+	if !d.in.ByClock {
 		d.mu.Unlock()
 		return
 	}
@@ -33,12 +33,4 @@ func (d *desk) turnDay() {
 	}
 	d.mu.Unlock()
 	d.again()
-}
-
-// followClock says whether the garden's day goes with the clock: it does, unless a
-// date was asked for.
-func (d *desk) followClock(yes bool) {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	d.follows = yes
 }

@@ -41,7 +41,9 @@ func TestTheDayGoesWithTheClock(t *testing.T) {
 		t.Fatalf("a date was asked for, and yet the day went on to %s", d.today().Long())
 	}
 	set(5, 23, 50)
-	d.followClock(true)
+	d.mu.Lock()
+	d.in.ByClock = true
+	d.mu.Unlock()
 	if _, err := d.record(ctx, ledger.Watered, first, "", ledger.Watering{Space: "north-bed", Litres: 10, Hour: 20}); err != nil {
 		t.Fatal(err)
 	}

@@ -157,7 +157,7 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 		}
 	}
 	in := inputs(w, g, book, c, day)
-	in.Progress = progress(w)
+	in.Progress, in.ByClock = progress(w), o.date == ""
 	services := fetch.New(fetch.Options{Dir: filepath.Join(dir, "weather"), Now: w.now})
 	if o.useNet && in.Garden != nil {
 		online(ctx, w, services, in)
@@ -181,7 +181,6 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 		return exitNo, ""
 	}
 	d.services = services
-	d.followClock(o.date == "")
 	if o.useNet {
 		go d.follow(ctx, services)
 	}

@@ -88,6 +88,7 @@ func (r *Result) notes() []string {
 			out = append(out, sentence(fmt.Sprintf("weather: %s is missing from %s to %s. Filled: %s", g.Quantity, g.From.Long(), g.To.Long(), g.Filled)))
 		}
 	}
+	out = append(out, r.in.doubts()...)
 	if r.in.State != nil {
 		out = append(out, r.in.State.Differences...)
 	}

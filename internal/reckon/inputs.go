@@ -40,6 +40,11 @@ type Inputs struct {
 	// Stop reports that nobody waits for the answer any more; Reckon then ends
 	// with ErrOvertaken. May be nil.
 	Stop func() bool
+	// ByClock says that Date is the machine's own day, not a chosen one. Newest
+	// is the day on which the last note was written; 0 = there is none. A clock
+	// that disagrees with notes or weather is asked about.
+	ByClock bool
+	Newest  cal.Day
 	// Progress hears what is being done, in words; may be nil.
 	Progress func(string)
 	// Clock gives seconds for the phase timings; nil = no timings. It never
