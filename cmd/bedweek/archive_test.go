@@ -15,12 +15,12 @@ import (
 	"bedweek/internal/ledger"
 )
 
-// TestArchiveIsKeptBesideTheRecord fetches from a server on this machine: the
-// file lies in the data folder, can be planned with, and is in the next backup.
-func TestArchiveIsKeptBesideTheRecord(t *testing.T) {
-	away := false
+// yearsOn serves an invented archive on this machine; where away says so, it
+// answers with a fault.
+func yearsOn(t testing.TB, away func() bool) string {
+	t.Helper()
 	s := httptest.NewServer(http.HandlerFunc(func(w http.ResponseWriter, q *http.Request) {
-		if away {
+		if away() {
 			http.Error(w, "away", http.StatusInternalServerError)
 			return
 		}
@@ -35,7 +35,15 @@ func TestArchiveIsKeptBesideTheRecord(t *testing.T) {
 		list := func(v []string) string { return "[" + strings.Join(v, ",") + "]" }
 		fmt.Fprintf(w, `{"latitude":47.6,"longitude":-122.3,"daily":{"time":%s,"temperature_2m_max":%s,"temperature_2m_min":%s,"precipitation_sum":%s}}`, list(days), list(hi), list(lo), list(rain))
 	}))
-	defer s.Close()
+	t.Cleanup(s.Close)
+	return s.URL
+}
+
+// TestArchiveIsKeptBesideTheRecord fetches from a server on this machine: the
+// file lies in the data folder, can be planned with, and is in the next backup.
+func TestArchiveIsKeptBesideTheRecord(t *testing.T) {
+	away := false
+	archive := yearsOn(t, func() bool { return away })
 	now := func() time.Time { return time.Date(2015, 4, 6, 9, 0, 0, 0, time.UTC) }
 	dir := t.TempDir()
 	led, err := ledger.Open(dir, ledger.Options{Now: now})
@@ -44,7 +52,7 @@ func TestArchiveIsKeptBesideTheRecord(t *testing.T) {
 	}
 	defer led.Close()
 	g := &garden.Garden{Place: garden.Place{LatDeg: 47.6, LonDeg: -122.3}}
-	d := &desk{led: led, now: now, services: fetch.New(fetch.Options{Now: now, Archive: s.URL, AllowPrivate: true})}
+	d := &desk{led: led, now: now, services: fetch.New(fetch.Options{Now: now, Archive: archive, AllowPrivate: true})}
 	d.in.Garden, d.in.Date = g, cal.Of(2015, 4, 6)
 	file, words, err := d.archive()(context.Background())
 	if err != nil || !strings.Contains(words, "Open-Meteo") {

@@ -21,6 +21,7 @@ import (
 	"bedweek/demo"
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
+	"bedweek/internal/fetch"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
@@ -98,6 +99,8 @@ func wholeHouseIn(t testing.TB, dir string) *wholeHouse {
 	}
 	d.idle.Wait()
 	d.climate = func(*garden.Garden) (climate, error) { return climate{normals: n}, nil }
+	asked := 0 // a few years are fetched, from this machine; then the archive is away
+	d.services = fetch.New(fetch.Options{Now: w.now, AllowPrivate: true, Archive: yearsOn(t, func() bool { asked++; return asked > 3 })})
 	h := &house{w: w, dir: dir, waiting: map[string]int{}, again: make(chan string, 1)}
 	k := newKeeper(h, d)
 	o := d.options(append([]string(nil), loopbackHosts...), false)
