@@ -247,7 +247,7 @@ func spacesOf(g *Garden) (all []thing) {
 			{"east", plainNumber(s.X) + " m"}, {"north", plainNumber(s.Y) + " m"}, {"turn", sayNumber(s.TurnDeg)},
 			{"length", long}, {"width", wide}, {"across", sayLength(s.Round)}, {"shape", s.Shape}, {"floor", sayLength(s.Floor)},
 			{"rim", sayLength(s.RimUp)}, {"depth", sayLength(s.Depth)}, {"volume", volume}, {"pockets", sayWhole(s.Pockets)},
-			{"medium", string(s.Medium)}, {"water", s.Water}, {"dark sides", sayYes(s.Dark)}, {"tall plants", sayYes(s.TallOK)},
+			{"medium", string(s.Medium)}, {"water", s.Water}, {"stands on", s.StandsOn}, {"bears", s.Bears.Typed}, {"dark sides", sayYes(s.Dark)}, {"tall plants", sayYes(s.TallOK)},
 			{"supports", strings.Join(supports, "; ")}, {"covers", strings.Join(covers, "; ")}, {"reached by", strings.Join(who, ", ")},
 			{"standing", strings.Join(standing, "; ")}, {"guessed", strings.Join(s.Guessed, ", ")}}})
 	}

@@ -126,7 +126,9 @@ type Space struct {
 	Medium    BatchID
 	Water     string // "drip", "can", "reservoir", "rain"
 	Watering  Watering
-	Dark      bool // container colour: warms faster
+	Dark      bool   // container colour: warms faster
+	StandsOn  string // the surface that carries it and others, as named: "balcony"
+	Bears     Bears  // what that surface, or else its own rail or hook, may carry
 	Supports  []Support
 	Covers    []Cover
 	ReachedBy []PersonID // who can work here; empty = everyone standing

@@ -180,6 +180,10 @@ func (d dice) space(i int, g *Garden) Space {
 	}
 	s.Rim = rim(s.Floor, s.RimUp)
 	s.Watering = d.watering(s)
+	if d.flip() {
+		s.StandsOn = d.name() + fmt.Sprint(i)
+	}
+	s.Bears = []Bears{{}, {Typed: "not known"}, {Kg: 150, Typed: "150 kg"}, {KgM2: 250, Typed: "250 kg/m2"}}[d.IntN(4)]
 	switch d.IntN(3) {
 	case 0:
 		s.Round = d.size(30, 200)
@@ -367,6 +371,8 @@ func (y *yamlLines) space(s Space) {
 	if s.Kind == Tier {
 		y.put(2, "tier share", s.Watering.TierShare)
 	}
+	y.put(2, "stands on", s.StandsOn)
+	y.put(2, "bears", s.Bears.Typed)
 	y.put(2, "dark", s.Dark)
 	y.put(2, "tall", s.TallOK)
 	y.WriteString("    supports:\n")

@@ -88,7 +88,7 @@ func spaceShape() shape {
 		{name: "east"}, {name: "north"}, {name: "turn"}, {name: "length"}, {name: "width"}, {name: "across"},
 		{name: "shape"}, {name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
 		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "emitter flow"}, {name: "emitter spacing"},
-		{name: "line spacing"}, {name: "reservoir"}, {name: "tier share"}, {name: "mulch"}, {name: "dark", words: yesNo()},
+		{name: "line spacing"}, {name: "reservoir"}, {name: "tier share"}, {name: "mulch"}, {name: "stands on"}, {name: "bears"}, {name: "dark", words: yesNo()},
 		{name: "tall", words: yesNo()}, {name: "supports"}, {name: "covers"}, {name: "reached by"}, {name: "standing"},
 		{name: "guessed"}, {name: "ended"},
 	}}

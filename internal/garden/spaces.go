@@ -21,6 +21,7 @@ func (r *reader) spaces(f fields) (spaces []Space) {
 		r.at(p.at, "no spaces", "Describe at least one growing space under it.")
 	}
 	r.plantingIDs(f, spaces)
+	r.oneLimit(spaces)
 	return spaces
 }
 
@@ -47,6 +48,7 @@ func (r *reader) space(p pair) (Space, bool) {
 	s.Medium = BatchID(f.refer("medium", "media"))
 	f.sizes(s)
 	s.Watering = f.watering(s)
+	s.StandsOn, s.Bears = f.name("stands on"), f.bears("bears")
 	r.listed(f, "supports", maxInSpace, func(n ast.Node, at *token.Token) {
 		if one, ok := r.support(n, at); ok {
 			s.Supports = append(s.Supports, one)

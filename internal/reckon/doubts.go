@@ -17,5 +17,14 @@ func (in *Inputs) doubts() []string {
 	if in.ByClock && in.Newest > in.Date+1 {
 		out = append(out, fmt.Sprintf("The last note was written on %s, and this machine says it is %s. Is its date right?", in.Newest.Long(), in.Date.Long()))
 	}
+	loads, err := Loads(in.Garden)
+	if err != nil {
+		return append(out, err.Error())
+	}
+	for _, l := range loads {
+		if l.State != Under {
+			out = append(out, l.Words)
+		}
+	}
 	return out
 }

@@ -53,6 +53,7 @@ type Dryness struct {
 	Rains    []RainDay // days with a fair chance of rain that helps
 	Ration   *Ration   // nil = no limit asked
 	Going    *Going    // nil = no absence asked
+	Loads    []Load    // surfaces of which somebody said what they bear, or that nobody knows
 }
 
 // DryRow is one space.
@@ -157,6 +158,9 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing, memo *dryMemo) (*Dr
 		}
 		return x.Space < y.Space
 	})
+	if d.Loads, err = Loads(in.Garden); err != nil {
+		return nil, err
+	}
 	d.Taken = takenForGranted(in, d.Rows)
 	tierGive(in, d.Rows)
 	d.picture(in, p, ask)

@@ -31,7 +31,7 @@ type LineWet struct {
 // FullWeight is a container drained but full, with its reservoir.
 type FullWeight struct {
 	LowKg, HighKg float64
-	KgM2          float64 // the higher, on what it stands on
+	LowKgM2, KgM2 float64 // the same, on each square metre it stands on
 	Words         string
 }
 
@@ -44,7 +44,7 @@ func groundRow(sp garden.Space, s *water.Space) *GroundRow {
 	switch sp.Kind {
 	case garden.Ground, garden.RaisedBed, garden.Bench, garden.LampShelf:
 	default:
-		g.Weight = fullWeight(sp, s)
+		g.Weight = fullWeight(sp, s.Medium)
 	}
 	if g.Line == nil && g.Weight == nil {
 		return nil
@@ -68,19 +68,24 @@ func lineWet(sp garden.Space) *LineWet {
 	return l
 }
 
-// fullWeight is over the range of what a medium weighs dry and holds wet.
-func fullWeight(sp garden.Space, s *water.Space) *FullWeight {
-	low, _ := water.SaturatedLoad(s.VolumeL, s.Medium.DryKgM3.At(0), s.Medium.Full.At(0), 0, 0, s.AreaM2)
-	high, ok := water.SaturatedLoad(s.VolumeL, s.Medium.DryKgM3.At(1), s.Medium.Full.At(1), s.TankL, 1, s.AreaM2)
-	if high.Kg <= 0 {
+// fullWeight is over the range of what a medium weighs dry and holds wet; nil
+// for a space without medium.
+func fullWeight(sp garden.Space, m water.Medium) *FullWeight {
+	litres, tank := sp.VolumeL(), 0.0
+	if way(sp) == water.Reservoir {
+		tank = tankL(sp)
+	}
+	low, _ := water.SaturatedLoad(litres, m.DryKgM3.At(0), m.Full.At(0), 0, 0, sp.AreaM2())
+	high, ok := water.SaturatedLoad(litres, m.DryKgM3.At(1), m.Full.At(1), tank, 1, sp.AreaM2())
+	if litres <= 0 || high.Kg <= 0 {
 		return nil
 	}
 	w := &FullWeight{LowKg: low.Kg, HighKg: high.Kg}
 	w.Words = fmt.Sprintf("Full it weighs %.0f to %.0f kg, without plants.", low.Kg, high.Kg)
 	if ok {
-		w.KgM2 = high.KgM2
+		w.LowKgM2, w.KgM2 = low.KgM2, high.KgM2
 	}
-	if sp.Kind == garden.Railing || sp.Kind == garden.Hanging || sp.Floor.M >= 1 {
+	if !sp.Bears.Known() && (sp.Kind == garden.Railing || sp.Kind == garden.Hanging || sp.Floor.M >= 1) {
 		w.Words += " What holds it must be made for that: ask its maker, owner or landlord; local code comes first."
 	}
 	return w

@@ -47,7 +47,7 @@ func wateredSpace(in *Inputs, p *Place, book *water.Book, i int, stays []standin
 	sp := in.Garden.Spaces[i]
 	s := &water.Space{
 		ID: string(sp.ID), AreaM2: sp.AreaM2(), DepthM: sp.Depth.M, VolumeL: sp.VolumeL(),
-		Medium: medium(in, book, sp), Way: way(sp), Light: p.Lights[i].Share, RainShare: rainShare(in.Garden, i), Exposure: exposure(sp),
+		Medium: medium(in.Garden, book, sp), Way: way(sp), Light: p.Lights[i].Share, RainShare: rainShare(in.Garden, i), Exposure: exposure(sp),
 		Kcb: 0.15, P: 0.4, RootM: seedRootM,
 	}
 	if e := p.Envs[i]; e != nil && e.Net > 0 {
@@ -64,10 +64,7 @@ func wateredSpace(in *Inputs, p *Place, book *water.Book, i int, stays []standin
 		s.RateLH = water.LineRate(lh, along, between) * s.AreaM2
 		s.Wet = lineWets(along, between)
 	case water.Reservoir:
-		s.TankL = water.ReservoirL(s.AreaM2, tankHeight(sp), tankVoid)
-		if sp.Watering.Tank.L > 0 {
-			s.TankL = sp.Watering.Tank.L
-		}
+		s.TankL = tankL(sp)
 	}
 	crops := plant(in, s, book, i, stays, days)
 	s.P = water.AdjustP(s.P, s.Kcb*sky.MeanET0MM(s.Light, 7))
@@ -115,12 +112,12 @@ func way(sp garden.Space) water.Way {
 
 // medium is the book's for the batch a space is filled with; one not said is
 // potting mix in containers and garden soil in the ground.
-func medium(in *Inputs, book *water.Book, sp garden.Space) water.Medium {
+func medium(g *garden.Garden, book *water.Book, sp garden.Space) water.Medium {
 	kind := "potting mix"
 	if sp.Kind == garden.Ground {
 		kind = "garden soil"
 	}
-	if b, ok := in.Garden.Batch(sp.Medium); ok {
+	if b, ok := g.Batch(sp.Medium); ok {
 		kind = b.Kind
 	}
 	m, ok := book.Medium(kind)
@@ -128,6 +125,14 @@ func medium(in *Inputs, book *water.Book, sp garden.Space) water.Medium {
 		m, _ = book.Medium("compost blend")
 	}
 	return m
+}
+
+// tankL is what a planter's reservoir takes: as said, else as usual.
+func tankL(sp garden.Space) float64 {
+	if l := sp.Watering.Tank.L; l > 0 {
+		return l
+	}
+	return water.ReservoirL(sp.AreaM2(), tankHeight(sp), tankVoid)
 }
 
 // tankHeight is what lies between a planter's floor and its medium.

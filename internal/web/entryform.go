@@ -8,6 +8,7 @@ import (
 
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 )
 
 // Field is one question of a form.
@@ -144,7 +145,8 @@ func (s *site) keepText(r *http.Request, d *described, p *FormPage) (done, error
 	if string(fresh) == string(d.text) {
 		return done{words: "Nothing to change.", back: p.next}, nil
 	}
-	if _, bad := garden.Read("the garden", fresh, d.book); len(bad) > 0 {
+	g, bad := garden.Read("the garden", fresh, d.book)
+	if len(bad) > 0 {
 		p.say(fresh, bad)
 		return done{}, errForm
 	}
@@ -152,7 +154,19 @@ func (s *site) keepText(r *http.Request, d *described, p *FormPage) (done, error
 	if err != nil {
 		return done{}, err
 	}
-	return done{event: event, words: p.words, back: p.next, undo: true}, nil
+	return done{event: event, words: p.words + overloads(g), back: p.next, undo: true}, nil
+}
+
+// overloads says which surfaces may carry too much, after a change; "" = none.
+func overloads(g *garden.Garden) string {
+	loads, _ := reckon.Loads(g) // its table is tested; a page of the garden needs no weights
+	words := ""
+	for _, l := range loads {
+		if l.State >= reckon.MayPass {
+			words += " " + l.Words
+		}
+	}
+	return words
 }
 
 // say puts the reader's faults at the fields they belong to.

@@ -41,6 +41,8 @@ var moreKeys = []struct{ key, label, hint string }{
 	{"reservoir", "The water store holds", "As 12 L or 3 gal."},
 	{"tier share", "Share of the water this storey gets", "As 40 %."},
 	{"mulch", "Mulch", "As in the file: see the formats page."},
+	{"stands on", "What carries it", "As balcony, roof, shelf. One name for all that stand on it."},
+	{"bears", "What that may carry", "As 150 kg in all, 250 kg/m2, 2.5 kN/m2, or not known. Ask the landlord or a structural engineer."},
 }
 
 // spaceForm asks about one space: new (?kind= or ?like=) or known (?id=).
