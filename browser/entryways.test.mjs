@@ -116,6 +116,7 @@ test('pointing the phone tells the side, not finer than a compass can; without l
   // Leave refused, as an iPhone may.
   await page.goto(`${s.url}/entry/space?kind=raised%20bed`);
   await page.evaluate(() => { DeviceOrientationEvent.requestPermission = async () => 'denied'; });
+  await page.locator('.point summary').click();
   await page.getByRole('button', { name: 'Point the phone' }).click();
   assert.match(await says.innerText(), /noon shadow tells the same/);
   assert.deepEqual(page.faults, []);

@@ -102,7 +102,19 @@ func entryWith(t *testing.T, f *fakeDescription, set func(*Options)) http.Handle
 
 func post(t *testing.T, h http.Handler, path string, fields map[string]string) (int, string) {
 	t.Helper()
-	v := url.Values{"form": {ledger.NewID()}}
+	delete(fields, "form") // each time a form of its own
+	return sendForm(h, path, fields)
+}
+
+// sendForm posts a form; sent again with the same map, it is the same form.
+func sendForm(h http.Handler, path string, fields map[string]string) (int, string) {
+	if fields == nil {
+		fields = map[string]string{}
+	}
+	if fields["form"] == "" {
+		fields["form"] = ledger.NewID()
+	}
+	v := url.Values{}
 	for k, x := range fields {
 		v.Set(k, x)
 	}

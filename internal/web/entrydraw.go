@@ -36,7 +36,9 @@ type PlanShape struct {
 	W, H, R float64
 	Turn    float64
 	Class   string
-	Path    string // of an odd shape, about X and Y
+	Path    string  // of an odd shape, about X and Y
+	LX, LY  float64 // middle of its number
+	Lead    string  // from the number to the space when it stands off
 }
 
 const planWide = 360.0
@@ -100,6 +102,15 @@ func drawPlan(g *garden.Garden, marked string) *PlanDrawing {
 			p.Grip = &PlanShape{ID: marked, X: x, Y: y, R: math.Max(gripPx, halfM(sp.Length, sp.Width, sp.Round)*scale)}
 		}
 		walk = append(walk, fmt.Sprintf("%g %g", x, y))
+	}
+	var taken [][4]float64
+	for i := range p.Shapes {
+		if one := &p.Shapes[i]; one.No > 0 {
+			one.LX, one.LY = free(&taken, one.X, one.Y, 4+8*float64(len(strconv.Itoa(one.No))), p.Wide, p.Tall)
+			if math.Hypot(one.LX-one.X, one.LY-one.Y) > 10 {
+				one.Lead = fmt.Sprintf("M%g %gL%s %s", one.X, one.Y, px(one.LX), px(one.LY))
+			}
+		}
 	}
 	if len(walk) > 1 {
 		p.Walk = "M" + strings.Join(walk, "L")
