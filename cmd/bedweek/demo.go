@@ -100,7 +100,11 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 	in := inputs(w, g, book, c, day)
 	in.Demo, in.Progress = true, progress(w)
 	ctx, stop := context.WithCancel(ctx)
-	d, err := newDesk(ctx, led, *in, w.now)
+	begin := soonDesk
+	if *once {
+		begin = newDesk
+	}
+	d, err := begin(ctx, led, *in, w.now)
 	if err != nil {
 		stop()
 		fmt.Fprintf(w.err, "bedweek demo: %v\n", err)

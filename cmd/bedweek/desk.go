@@ -45,6 +45,7 @@ type desk struct {
 	unknown unknowns
 	plans   *plans                  // the last plan of each week
 	halt    context.CancelCauseFunc // ends the full search under way; nil = none is
+	search  *searching              // the full search under way; nil = none is
 	kick    chan struct{}           // holds one: there is something new to reckon with
 	over    chan struct{}           // closed when no more is reckoned behind
 	idle    sync.WaitGroup
@@ -52,20 +53,31 @@ type desk struct {
 
 // newDesk plans once, fully. Reckoning behind ends with ctx.
 func newDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
+	return deskAfter(ctx, led, in, now, in.Work)
+}
+
+// soonDesk is ready after a first, quick plan; the full search goes on behind.
+func soonDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
+	return deskAfter(ctx, led, in, now, quickWork)
+}
+
+// deskAfter is a desk ready after a first plan of so much work.
+func deskAfter(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time, work int) (*desk, error) {
 	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
 	ground, err := reckon.NewGround(&d.in)
 	if err != nil {
 		return nil, err
 	}
 	d.ground = ground
-	if err := d.reckon(ctx, in.Work, false); err != nil {
+	quick := work < in.Work
+	if err := d.reckon(ctx, work, quick); err != nil {
 		return nil, err
 	}
 	if err := d.readText(ctx); err != nil {
 		return nil, err
 	}
 	d.idle.Add(1)
-	go d.behind(ctx)
+	go d.behind(ctx, quick)
 	return d, nil
 }
 
@@ -85,12 +97,16 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 		in.Newest = cal.FromTime(slices.MaxFunc(events, func(a, b ledger.Event) int { return a.Written.Compare(b.Written) }).Written)
 	}
 	in.Stop = func() bool { return context.Cause(ctx) == errOvertaken }
+	if !quick {
+		d.watch(&in)
+	}
 	in.State, in.Work, in.Book = &state, work, d.ownBook(state.Figures)
 	in.LastWeek, in.Prior = d.plans.before(in.Date), d.plans.latest(in.Date)
 	d.mu.Lock()
-	if in.Before = d.day; d.day != nil && d.out.last != nil {
+	in.Before, in.Quick = d.day, quick
+	if d.day != nil && d.out.last != nil && !d.day.First {
 		k := d.out.last.Likeness()
-		in.Prior, in.Quick = &k, quick
+		in.Prior = &k
 	}
 	d.mu.Unlock()
 	if ground, err = d.regrounded(&in, ground); err != nil {
@@ -151,11 +167,19 @@ func (d *desk) keepForecasts(ctx context.Context, r *reckon.Result, state *ledge
 	}
 }
 
-// behind works the plan out anew whenever something was noted. A fault leaves
-// the last day in place and says so on it.
-func (d *desk) behind(ctx context.Context) {
+// behind works the plan out anew whenever something was noted, and first to its
+// end when it was only begun. A fault leaves the last day in place and says so
+// on it.
+func (d *desk) behind(ctx context.Context, begun bool) {
 	defer d.idle.Done()
 	defer close(d.over)
+	if begun {
+		err := d.reckonFully(ctx)
+		d.failed(ctx, err)
+		if d.in.Progress != nil && err == nil {
+			d.in.Progress("the plan is whole")
+		}
+	}
 	var pondering sync.WaitGroup
 	defer pondering.Wait()
 	for {
@@ -179,9 +203,14 @@ func (d *desk) behind(ctx context.Context) {
 		if err == nil && len(d.kick) == 0 {
 			err = d.reckonFully(ctx)
 		}
-		if err != nil && err != errOvertaken && ctx.Err() == nil {
-			d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
-		}
+		d.failed(ctx, err)
+	}
+}
+
+// failed tells why the plan could not be worked out anew, if it could not.
+func (d *desk) failed(ctx context.Context, err error) {
+	if err != nil && err != errOvertaken && ctx.Err() == nil {
+		d.tell("Your notes are kept, but the plan could not be worked out anew: " + err.Error())
 	}
 }
 
@@ -200,19 +229,6 @@ func (d *desk) breathe(ctx context.Context) {
 
 // errOvertaken ends a full search that a newer note makes pointless.
 var errOvertaken = reckon.ErrOvertaken
-
-// reckonFully plans with the full search, until a newer note overtakes it.
-func (d *desk) reckonFully(ctx context.Context) error {
-	full, halt := context.WithCancelCause(ctx)
-	defer halt(nil)
-	d.mu.Lock()
-	d.halt = halt
-	d.mu.Unlock()
-	if len(d.kick) > 0 {
-		return errOvertaken
-	}
-	return d.reckon(full, d.in.Work, false)
-}
 
 // tell puts a sentence at the head of the day's notes.
 func (d *desk) tell(words string) {
@@ -296,8 +312,9 @@ func (d *desk) void(ctx context.Context, event string) error {
 func (d *desk) options(hosts []string, demo bool) web.Options {
 	return web.Options{
 		Entry: d.entry(), Light: d.light, Names: d.names, TallCosts: d.tallCosts, Crops: d.cropDesk,
-		Wishes: &web.Wishes{Try: d.try, Why: d.why, Prices: d.prices, Likeness: d.likeness, Kept: d.keptPlans},
-		Day:    d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
+		Wishes:    &web.Wishes{Try: d.try, Why: d.why, Prices: d.prices, Likeness: d.likeness, Kept: d.keptPlans},
+		Searching: d.searched, Enough: d.enough,
+		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {

@@ -25,6 +25,12 @@ func testDesk(t *testing.T) (*desk, *ledger.Ledger) {
 // testDeskAt is the same by another clock.
 func testDeskAt(t *testing.T, now func() time.Time) (*desk, *ledger.Ledger) {
 	t.Helper()
+	return deskOf(t, now, func(in *reckon.Inputs) { in.Work = 200_000 }, newDesk)
+}
+
+// deskOf is a desk of the southern demo, its inputs changed, made by begin.
+func deskOf(t *testing.T, now func() time.Time, change func(*reckon.Inputs), begin func(context.Context, *ledger.Ledger, reckon.Inputs, func() time.Time) (*desk, error)) (*desk, *ledger.Ledger) {
+	t.Helper()
 	book, err := crop.Load()
 	if err != nil {
 		t.Fatal(err)
@@ -43,9 +49,9 @@ func testDeskAt(t *testing.T, now func() time.Time) (*desk, *ledger.Ledger) {
 	}
 	w := &world{now: time.Now}
 	in := inputs(w, g, book, climate{normals: n}, g.From)
-	in.Work = 200_000
+	change(in)
 	ctx, stop := context.WithCancel(context.Background())
-	d, err := newDesk(ctx, led, *in, now)
+	d, err := begin(ctx, led, *in, now)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -30,7 +30,7 @@ func emptyDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now fu
 	}
 	d.again()
 	d.idle.Add(1)
-	go d.behind(ctx)
+	go d.behind(ctx, false)
 	return d, nil
 }
 

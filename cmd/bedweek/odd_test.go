@@ -39,6 +39,7 @@ func (x *wholeHouse) byHand(t *testing.T) map[string]filled {
 		"/sync":            {path: "/sync", json: sync},
 		"/photo":           {path: "/photo", fields: [][2]string{{"form", ledger.NewID()}, {"space", space}, {"planting", ""}, {"day", x.dayOf()}, {"note", "leaf"}}, files: map[string][]byte{"photo": aPhoto(t)}},
 		"/undo":            {path: "/undo", fields: [][2]string{{"form", ledger.NewID()}, {"event", ledger.NewID()}, {"back", "/"}}},
+		"/enough":          {path: "/enough", fields: [][2]string{{"form", ledger.NewID()}}},
 		"/restore":         {path: "/restore", fields: [][2]string{{"form", ledger.NewID()}, {"backup", ledger.Backups(x.dir)[0].File}}},
 		"/entry/accept":    {path: "/entry/accept", fields: [][2]string{{"form", ledger.NewID()}, {"text", string(demo.SouthYAML)}}},
 		"/entry/list/save": {path: "/entry/list/save", fields: [][2]string{{"form", ledger.NewID()}, {"text", listOf(space)}, {"c-date", "1"}, {"c-crop", "2"}, {"c-place", "4"}, {"c-event", "5"}}},

@@ -75,9 +75,12 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 	}
 	if *seconds > 0 {
 		in.Work = 1_000_000_000
-		var cancel context.CancelFunc
-		ctx, cancel = context.WithTimeout(ctx, time.Duration(*seconds*float64(time.Second)))
+		all := time.Duration(*seconds * float64(time.Second))
+		enough, cancel := context.WithTimeout(ctx, all)
 		defer cancel()
+		priced, done := context.WithTimeout(ctx, all/3)
+		defer done()
+		in.Enough, in.Priced = enough.Done(), priced.Done()
 	}
 	r, err := reckon.Reckon(ctx, in, ground)
 	if err != nil {

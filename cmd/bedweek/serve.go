@@ -167,7 +167,7 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 	if begun {
 		d, err = emptyDesk(ctx, led, *in, w.now)
 	} else {
-		d, err = newDesk(ctx, led, *in, w.now)
+		d, err = soonDesk(ctx, led, *in, w.now)
 	}
 	if err == nil {
 		d.climate = climateIn(led.Dir())

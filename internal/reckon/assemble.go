@@ -23,9 +23,11 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 		d.WeekOf = append(d.WeekOf, r.Problem.Start+cal.Day(7*w))
 	}
 	d.Notes = r.notes()
-	if in.Quick && in.Before != nil {
+	switch d.First = in.Quick && (in.Before == nil || in.Before.First); {
+	case d.First: // asked of the full plan
+	case in.Quick:
 		d.Keeps, d.Changed = r.keepsBefore(in.Before.Keeps), in.Before.Changed
-	} else {
+	default:
 		d.Keeps, d.Changed = r.keeps(ctx), r.changed(ctx, in.LastWeek)
 	}
 	d.Heard = r.heard()

@@ -31,6 +31,7 @@ type Day struct {
 	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
 	Heard   []Heard  // what became of each wish
 	Changed *Changed // against the plan of an earlier week; nil = none is known
+	First   bool     // made quickly, so that there is something to see: pull or keep is not yet asked
 }
 
 // Answer is the five-part answer every decision gives.

@@ -34,9 +34,15 @@ type Inputs struct {
 	// LastWeek is the plan of an earlier week, to say what changed; nil = none.
 	LastWeek *ledger.KeptPlan
 	// Before is the day shown so far; with Quick its pull-or-keep answers stand
-	// until the full plan, and nothing is proved.
+	// until the full plan, or none are given when there is no day before, and
+	// nothing is proved.
 	Before *Day
 	Quick  bool
+	// Enough ends pricing and searching when it is closed; the best plan so far
+	// is then worked out to its end. May be nil.
+	Enough <-chan struct{}
+	// Priced ends pricing alone, so that time is left to search. May be nil.
+	Priced <-chan struct{}
 	// Stop reports that nobody waits for the answer any more; Reckon then ends
 	// with ErrOvertaken. May be nil.
 	Stop func() bool
@@ -47,6 +53,8 @@ type Inputs struct {
 	Newest  cal.Day
 	// Progress hears what is being done, in words; may be nil.
 	Progress func(string)
+	// Searched hears now and then what share of the search is done; may be nil.
+	Searched func(share float64)
 	// Clock gives seconds for the phase timings; nil = no timings. It never
 	// decides anything.
 	Clock func() float64

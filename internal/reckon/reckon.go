@@ -102,14 +102,18 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	}
 	seconds["what stands"], t = in.now()-t, in.now()
 	var prices *season.Certificate
+	looking, stop := until(ctx, in.Enough)
+	defer stop()
 	if !in.Quick {
 		in.say("pricing ground, shelf and meals")
-		prices = prove(ctx, m.p, in.Work, in.Workers)
+		pricing, stop := until(looking, in.Priced)
+		defer stop()
+		prices = prove(pricing, m.p, in.Work, in.Workers)
 		seconds["prices"], t = in.now()-t, in.now()
 	}
 	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
-	plan := season.Search(ctx, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prices,
-		Prior: m.prior(in.Prior), ChangeCost: changeCost})
+	plan := season.Search(looking, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prices,
+		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched()})
 	seconds["search"], t = in.now()-t, in.now()
 	if in.stopped() {
 		return nil, ErrOvertaken
@@ -135,6 +139,29 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	}
 	seconds["words"] = in.now() - t
 	return r, nil
+}
+
+// until is ctx, ended too when end is closed.
+func until(ctx context.Context, end <-chan struct{}) (context.Context, context.CancelFunc) {
+	ctx, stop := context.WithCancel(ctx)
+	if end != nil {
+		go func() {
+			select {
+			case <-end:
+				stop()
+			case <-ctx.Done():
+			}
+		}()
+	}
+	return ctx, stop
+}
+
+// searched passes on how far the search has come; nil when nobody listens.
+func (in *Inputs) searched() func(season.Progress) {
+	if in.Searched == nil {
+		return nil
+	}
+	return func(p season.Progress) { in.Searched(min(float64(p.Work)/float64(max(p.Of, 1)), 1)) }
 }
 
 // changeCost is what a new plan must be worth more, in meals, for each planting

@@ -88,6 +88,9 @@ func (s *site) keep(r *http.Request, day *reckon.Day) (page, error) {
 		p.Questions = append(p.Questions, question(i, k, at))
 	}
 	p.Says = "Nothing that stands now needs this question."
+	if day.First {
+		p.Says = "Pull or keep is asked of the full plan. It is being searched; open this page again in a minute."
+	}
 	if n := len(p.Questions); n > 0 {
 		p.Says = fmt.Sprintf("%s to decide, the most pressing first.", plural(n, "planting", "plantings"))
 	}

@@ -39,6 +39,12 @@ type Options struct {
 	// Export writes everything as one zip file.
 	Export func(ctx context.Context, w io.Writer) error
 
+	// Searching says in words what is searched behind the pages and how far it
+	// is, "" = nothing; Enough ends it, false when there was nothing to end.
+	// Both or neither may be nil.
+	Searching func() string
+	Enough    func() bool
+
 	// Hosts are the names this program answers to, as in "garden.home" (any
 	// port) or "garden.home:8080". Empty: this machine's own loopback names.
 	Hosts []string

@@ -90,6 +90,7 @@ func (s *site) routes() []route {
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
+		{"/enough", nil, s.enough},
 	}...), append(append(s.entryRoutes(), s.lightRoutes()...), append(append(append(s.cropRoutes(), s.namesRoutes()...), s.wishRoutes()...), s.paperRoutes()...)...)...)
 }
 

@@ -21,6 +21,7 @@ type TodayPage struct {
 	Now    []TaskCard
 	Later  []TaskCard
 	Spaces []reckon.SpaceDay
+	Search *Searching // nil = the plan is searched to its end
 }
 
 // WalkForm asks whose walk it is.
@@ -46,7 +47,7 @@ type TaskCard struct {
 
 // today draws Today.
 func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
-	p := &TodayPage{Frame: s.framed(r, day, "Today", "today"), Day: day, Spaces: day.Spaces}
+	p := &TodayPage{Frame: s.framed(r, day, "Today", "today"), Day: day, Spaces: day.Spaces, Search: s.searching()}
 	ask := walkAsk(r, day)
 	p.Walk = day.Walk(ask)
 	p.Ribbon, p.Whose = drawRibbon(p.Walk), whose(day, ask)
