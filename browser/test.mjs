@@ -141,14 +141,21 @@ describe('paper', () => {
       for (const [word, path] of list.slice(0, 6)) {
         const page = await open(server.urls[name] + path, 1000);
         assert.deepEqual(await unprintable(page), [], `${name} ${word}`);
-        const seen = await page.evaluate(() => ({
-          menu: document.querySelector('.menu').checkVisibility(), tasks: document.querySelectorAll('.task').length,
-          ticks: [...document.querySelectorAll('.task .tick')].filter(t => t.getBoundingClientRect().width > 15).length,
-          printed: document.querySelector('.foot').innerText,
-        }));
+        const seen = await page.evaluate(() => {
+          const boxes = [...document.querySelectorAll('.task, .job:has(> p > .tick), .question')].filter(e => e.checkVisibility());
+          return {
+            menu: document.querySelector('.menu').checkVisibility(), tasks: boxes.length,
+            ticks: boxes.filter(e => e.querySelector('.tick')?.getBoundingClientRect().width > 15).length,
+            letters: [...document.querySelectorAll('svg.lines text')].filter(e => e.checkVisibility()).map(e => parseFloat(getComputedStyle(e).fontSize) * e.getScreenCTM().a),
+            printed: document.querySelector('.foot').innerText,
+          };
+        });
         assert.equal(seen.menu, false);
         assert.equal(seen.ticks, seen.tasks);
-        assert.match(seen.printed, /Printed on .+, good until /);
+        if (name === 'rich' && ['today', 'keep'].includes(word)) assert.ok(seen.tasks > 2, `${word}: boxes`);
+        assert.deepEqual(seen.letters.filter(px => px < 18.6), [], `${name} ${word}: letters of the picture under 14 pt`);
+        if (name === 'rich' && ['lines', 'plan'].includes(word)) assert.ok(seen.letters.length > 20, `${word}: a picture is printed`);
+        assert.match(seen.printed, /Printed on [A-Z][a-z]+ \d+ [A-Z][a-z]+ \d+, good until /);
         const pdf = await page.pdf({ path: join(shots, `${name}-${word}.pdf`), preferCSSPageSize: true });
         assert.equal(pdf.subarray(0, 5).toString(), '%PDF-');
         await page.context().close();

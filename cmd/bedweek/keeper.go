@@ -5,6 +5,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"slices"
 	"sort"
 	"sync"
 	"time"
@@ -120,6 +121,7 @@ func (k *keeper) keeping() *web.Keeping {
 		Waiting:     k.heard,
 		LastWaiting: k.lastWaiting,
 		Same:        k.same,
+		Kept:        k.kept,
 	}
 }
 
@@ -219,17 +221,30 @@ func (k *keeper) lastWaiting(device string) int {
 
 // same reports whether the entry with an id is of this kind and body.
 func (k *keeper) same(ctx context.Context, id string, kind ledger.Kind, body any) bool {
-	events, err := k.d.led.Events(ctx)
-	if err != nil {
+	e, ok := k.entry(ctx, id)
+	if !ok {
 		return false
 	}
-	for _, e := range events {
-		if e.ID == id {
-			want, err := ledger.NewEvent(e.Device, e.Happened, kind, body)
-			return err == nil && e.Kind == kind && bytes.Equal(e.Body, want.Body)
-		}
+	want, err := ledger.NewEvent(e.Device, e.Happened, kind, body)
+	return err == nil && e.Kind == kind && bytes.Equal(e.Body, want.Body)
+}
+
+// kept reports whether there is an entry with an id.
+func (k *keeper) kept(ctx context.Context, id string) bool {
+	_, ok := k.entry(ctx, id)
+	return ok
+}
+
+func (k *keeper) entry(ctx context.Context, id string) (ledger.Event, bool) {
+	events, err := k.d.led.Events(ctx)
+	if err != nil {
+		return ledger.Event{}, false
 	}
-	return false
+	i := slices.IndexFunc(events, func(e ledger.Event) bool { return e.ID == id })
+	if i < 0 {
+		return ledger.Event{}, false
+	}
+	return events[i], true
 }
 
 // safety gathers what "Is it safe?" shows.

@@ -63,20 +63,51 @@ func TestLinesPictureAndTableAgree(t *testing.T) {
 		}
 		wide := root.find("svg")
 		seen := 0
+		var paper []*node
 		for _, svg := range wide {
 			if !svg.class("lines") {
 				continue
 			}
 			seen++
-			checkPicture(t, fmt.Sprintf("%s picture %d", name, seen), svg, tabled, lines, d.Date)
+			if seen > 5 { // after the year and four quarters come those on paper, some spaces in each
+				paper = append(paper, svg)
+				continue
+			}
+			checkPictures(t, fmt.Sprintf("%s picture %d", name, seen), []*node{svg}, tabled, lines, d.Date)
 		}
-		if seen != 5 { // the year, and four quarters
-			t.Errorf("%s: %d pictures, want 5", name, seen)
+		if len(paper) < 2 {
+			t.Fatalf("%s: %d pictures on paper", name, len(paper))
+		}
+		checkPictures(t, name+" paper", paper, tabled, lines, d.Date)
+	}
+}
+
+// checkPictures checks pictures of one span that together show all spaces.
+func checkPictures(t *testing.T, where string, svgs []*node, tabled map[string]string, lines map[string]reckon.Line, date cal.Day) {
+	t.Helper()
+	drawn := map[string]bool{}
+	var from, to cal.Day
+	for _, svg := range svgs {
+		from, to = checkPicture(t, where, svg, tabled, lines, date, drawn)
+	}
+	for id, l := range lines {
+		// A day's slack: a line that only touches the border need not be drawn.
+		inSight := l.In.Early < to-1 && l.Out.Late > from+1
+		if l.In.None() {
+			inSight = l.OnShelf < to && date >= from
+			if inSight != drawn[id] {
+				t.Errorf("%s: pots of %s in sight %v, drawn %v", where, id, inSight, drawn[id])
+			}
+			continue
+		}
+		if inSight != drawn[id] && (inSight || drawn[id]) && l.Out.Early < to && l.In.Late > from-400 {
+			t.Errorf("%s: %s in sight %v, drawn %v", where, id, inSight, drawn[id])
 		}
 	}
 }
 
-func checkPicture(t *testing.T, where string, svg *node, tabled map[string]string, lines map[string]reckon.Line, date cal.Day) {
+// checkPicture marks in drawn what a picture draws, and returns its span.
+func checkPicture(t *testing.T, where string, svg *node, tabled map[string]string, lines map[string]reckon.Line, date cal.Day, drawn map[string]bool) (from, to cal.Day) {
 	t.Helper()
 	var wide, tall float64
 	fmt.Sscanf(svg.attr["viewBox"], "0 0 %g %g", &wide, &tall)
@@ -90,7 +121,6 @@ func checkPicture(t *testing.T, where string, svg *node, tabled map[string]strin
 		left = wideSheet.gutter
 	}
 	scale := (wide - left) / float64(to-from)
-	drawn := map[string]bool{}
 	for _, g := range svg.find("g") {
 		no, ok := g.attr["data-line"]
 		if !ok {
@@ -124,20 +154,7 @@ func checkPicture(t *testing.T, where string, svg *node, tabled map[string]strin
 			t.Errorf("%s: %s does not say its clash", where, id)
 		}
 	}
-	for id, l := range lines {
-		// A day's slack: a line that only touches the border need not be drawn.
-		inSight := l.In.Early < to-1 && l.Out.Late > from+1
-		if l.In.None() {
-			inSight = l.OnShelf < to && date >= from
-			if inSight != drawn[id] {
-				t.Errorf("%s: pots of %s in sight %v, drawn %v", where, id, inSight, drawn[id])
-			}
-			continue
-		}
-		if inSight != drawn[id] && (inSight || drawn[id]) && l.Out.Early < to && l.In.Late > from-400 {
-			t.Errorf("%s: %s in sight %v, drawn %v", where, id, inSight, drawn[id])
-		}
-	}
+	return from, to
 }
 
 // checkThreads turns strokes back into days. Half a px is the rounding of the

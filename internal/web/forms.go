@@ -87,7 +87,12 @@ func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, e
 	if before && d.digest != digest {
 		return ledger.ErrOtherBody
 	}
-	if !before {
+	if held := r.Header.Get(heldHeader) != ""; !before && held && s.keptBefore(r, id) {
+		d = done{digest: digest, back: "/unsent"}
+	} else if !before {
+		if held {
+			s.noLater(r)
+		}
 		var err error
 		if d, err = save(); err != nil {
 			return err
@@ -105,6 +110,27 @@ func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, e
 	}
 	http.Redirect(w, r, to, http.StatusSeeOther)
 	return nil
+}
+
+// heldHeader marks a form that waited on a device and may have come before.
+const heldHeader = "Bedweek-Held"
+
+// keptBefore reports whether the record has the entry of a form already: its
+// answer was lost, and this program has been started anew since.
+func (s *site) keptBefore(r *http.Request, id string) bool {
+	return s.o.Keeping != nil && s.o.Keeping.Kept != nil && s.o.Keeping.Kept(r.Context(), id)
+}
+
+// noLater puts the day of a form that waited, which a device's clock may have
+// given, no later than today.
+func (s *site) noLater(r *http.Request) {
+	day, err := s.present(r)
+	if err != nil {
+		return
+	}
+	if on, err := cal.Parse(strings.TrimSpace(r.PostForm.Get("day"))); err == nil && on > day.Date {
+		r.PostForm.Set("day", day.Date.String())
+	}
 }
 
 // readForm reads a posted form of any plain kind.

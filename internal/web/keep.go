@@ -33,6 +33,7 @@ type Question struct {
 	Meals   DotPlot
 	Cliff   *Cliff
 	Rows    []KeepRow
+	Brief   []KeepRow // for paper: the first day, two and four weeks on, and the best
 }
 
 // KeepRow is one row of the table behind the picture.
@@ -123,6 +124,7 @@ func question(i int, k reckon.Keep, at int) Question {
 		qu.Rows = append(qu.Rows, KeepRow{Day: shortDay(c.Pull), ISO: c.Pull.String(), Meals: mealsShort(c),
 			Next: nextWords(c), NextMakes: c.NextMakes, Worth: worthWords(c.Worth, j == k.Best), Href: pullHref(k, c, qu.Anchor), Here: j == at, Best: j == k.Best})
 	}
+	qu.Brief = brief(k, qu.Rows)
 	if at < 0 || at >= len(k.Choices) {
 		return qu
 	}
@@ -142,6 +144,23 @@ func question(i int, k reckon.Keep, at int) Question {
 		qu.Cliff = cliff(k, at)
 	}
 	return qu
+}
+
+// brief keeps the rows a printed line has room for.
+func brief(k reckon.Keep, rows []KeepRow) []KeepRow {
+	keep := map[int]bool{k.Best: true}
+	for _, on := range []cal.Day{0, 14, 28} {
+		if len(rows) > 0 {
+			keep[nearest(k.Choices, k.Choices[0].Pull+on, k.Best)] = true
+		}
+	}
+	var out []KeepRow
+	for i, row := range rows {
+		if keep[i] {
+			out = append(out, row)
+		}
+	}
+	return out
 }
 
 // pullHref looks at another day of one question.

@@ -44,6 +44,8 @@ type Keeping struct {
 	Waiting func(ctx context.Context, device string, n int, oldest time.Time)
 	// LastWaiting is what Waiting was last told of a device, -1 = nothing.
 	LastWaiting func(device string) int
+	// Kept reports whether the record has an entry with this id.
+	Kept func(ctx context.Context, id string) bool
 	// Same reports whether the entry with an id has this kind and body.
 	Same func(ctx context.Context, id string, k ledger.Kind, body any) bool
 }

@@ -16,6 +16,7 @@ type LinesPage struct {
 	Rows     []Row
 	Wide     Panel
 	Quarters []Panel
+	OnPaper  Printed
 	Spans    []Link
 	Earlier  string
 	Later    string
@@ -74,6 +75,7 @@ func (s *site) lines(r *http.Request, day *reckon.Day) (page, error) {
 		q := from + cal.Day(7*quarter*k)
 		p.Quarters = append(p.Quarters, drawPanel(day, p.Rows, span{q, q + 7*quarter}, narrowSheet, fmt.Sprintf("q%d", k+1)))
 	}
+	p.OnPaper = printed(day, p.Rows)
 	p.Wide.Asks = p.Asks
 	for k := range p.Quarters {
 		p.Quarters[k].Asks = p.Asks

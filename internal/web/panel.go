@@ -26,6 +26,7 @@ var (
 	wideOne     = sheet{wide: 1220, letter: 7.4, single: true}
 	narrowSheet = sheet{wide: 366, letter: 7.4}
 	wideSheet   = sheet{wide: 1220, gutter: 176, letter: 7.4}
+	paperSheet  = sheet{wide: 500, letter: 7.4} // printed a third larger: letters of 14 are 14 pt
 )
 
 // Heights inside a row, in px.

@@ -48,55 +48,6 @@ func (s *site) papers(r *http.Request, day *reckon.Day) (page, error) {
 // noPapers is said where there is a day without sheets.
 const noPapers = "Not made yet. The sheets come with the first plan."
 
-// OrderPage is the seed order.
-type OrderPage struct {
-	Frame
-	Says  string
-	Notes []string
-	Buy   []OrderLine
-	Have  []OrderLine
-}
-
-// OrderLine is one crop of the order in words.
-type OrderLine struct {
-	reckon.OrderRow
-	Kind, Need, BuyWords, When, Lasts string
-	Times                             []string
-}
-
-// order draws the page.
-func (s *site) order(r *http.Request, day *reckon.Day) (page, error) {
-	p := &OrderPage{Frame: s.framed(r, day, "Seed order", "order"), Says: noPapers}
-	if day.Papers == nil || day.Papers.Order == nil {
-		return p, nil
-	}
-	o := day.Papers.Order
-	p.Says, p.Notes = o.Words, o.Notes
-	p.Until = (day.Date + 28).Long()
-	for _, row := range o.Rows {
-		l := OrderLine{OrderRow: row, When: dayFrom(row.By, day.Date), Need: seedSpan(row.Least, row.Most), Kind: row.Sort}
-		if row.Buy > 0 {
-			l.BuyWords = fmt.Sprintf("%d", row.Buy)
-		}
-		for _, st := range row.Starts {
-			l.Times = append(l.Times, fmt.Sprintf("%s %s for %s, %s: %s", name(st.Verb), dayFrom(st.On, day.Date), st.Space, plural(st.Plants, "plant", "plants"), seedSpan(st.Least, st.Most)))
-		}
-		if row.Buy > 0 {
-			p.Buy = append(p.Buy, l)
-		} else {
-			p.Have = append(p.Have, l)
-		}
-	}
-	return p, nil
-}
-
-func seedSpan(least, most int) string {
-	if least == most {
-		return fmt.Sprint(least)
-	}
-	return fmt.Sprintf("%d to %d", least, most)
-}
-
 // KitchenPage is the sheet for the kitchen wall.
 type KitchenPage struct {
 	Frame

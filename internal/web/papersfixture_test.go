@@ -12,18 +12,13 @@ import (
 // fixturePapers makes invented sheets for a day's spaces and foods.
 func fixturePapers(d *reckon.Day) *reckon.Papers {
 	p := &reckon.Papers{
-		Order:   &reckon.Order{Words: "To buy for 2 of 3 crops, the first by 12 October.", Notes: []string{"Two numbers: for the best and the worst seed."}},
+		Order:   &reckon.Order{},
 		Kitchen: &reckon.Kitchen{WeekOf: d.WeekOf[:4], Words: "This week 4 of the wanted foods are likely to be enough, 2 are not.", UseUp: []string{"Kale: more than you want in the week of 5 October (14 of 20)."}},
 		Lesson:  &reckon.Lesson{From: today, Weeks: 60, Plants: 2},
 	}
 	for i, c := range fixtureCrops[:3] {
-		row := reckon.OrderRow{Crop: c.Name, CropID: c.ID, Sort: "seeds", Plants: 12 + i, Least: 14, Most: 21 + i, By: today + cal.Day(4+i),
-			Starts: []reckon.OrderStart{{On: today + cal.Day(4+i), Verb: "sow", Plants: 12 + i, Least: 14, Most: 21 + i, Space: fixtureSpaces[i].name}}}
-		if i < 2 {
-			row.Buy = row.Most
-		} else {
-			row.Have, row.Tin, row.Test = -1, "Slow Drum: plenty, packed for 2011", true
-		}
+		row := reckon.OrderRow{Crop: c.Name, CropID: c.ID, Sort: "seeds", Plants: 12 + i, By: today + cal.Day(4+i),
+			Starts: []reckon.OrderStart{{On: today + cal.Day(4+i), Verb: "sow", Plants: 12 + i, Space: fixtureSpaces[i].name}}}
 		p.Order.Rows = append(p.Order.Rows, row)
 	}
 	for i, f := range d.Table[:9] {
@@ -83,7 +78,6 @@ func fixturePapers(d *reckon.Day) *reckon.Papers {
 func hostilePapers(p *reckon.Papers, h func(*string)) {
 	for i := range p.Order.Rows {
 		h(&p.Order.Rows[i].Crop)
-		h(&p.Order.Rows[i].Tin)
 		h(&p.Order.Rows[i].Starts[0].Space)
 	}
 	for i := range p.Kitchen.Rows {

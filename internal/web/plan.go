@@ -19,6 +19,7 @@ type PlanPage struct {
 	Bound   string // how much better another plan could be
 	Seconds []Phase
 	Rows    []PlanRow
+	OnPaper Printed
 }
 
 // Phase is the time one part of the reckoning took.
@@ -47,7 +48,9 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 	for i := range p.Seconds {
 		p.Seconds[i].Seconds = fmt.Sprintf("%.2f", day.Plan.Seconds[p.Seconds[i].Name])
 	}
-	for _, row := range rowsOf(day) {
+	rows := rowsOf(day)
+	p.OnPaper = printed(day, rows)
+	for _, row := range rows {
 		for _, it := range row.Items {
 			if !row.Shelf {
 				p.Rows = append(p.Rows, PlanRow{it, row.Name})

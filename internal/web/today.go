@@ -22,7 +22,13 @@ type TodayPage struct {
 	Later  []TaskCard
 	Spaces []reckon.SpaceDay
 	Search *Searching // nil = the plan is searched to its end
+
+	Sheet     int    // stops that are printed
+	Unprinted string // what is left off the sheet, and where it is found
 }
+
+// sheetStops is how many stops of a walk two printed sides hold.
+const sheetStops = 14
 
 // WalkForm asks whose walk it is.
 type WalkForm struct {
@@ -51,6 +57,7 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 	ask := walkAsk(r, day)
 	p.Walk = day.Walk(ask)
 	p.Ribbon, p.Whose = drawRibbon(p.Walk), whose(day, ask)
+	p.Sheet, p.Unprinted = sheetStops, unprinted(p.Walk, len(day.Spaces))
 	for _, t := range day.Today {
 		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t), Day: day.Date.String(), At: spaceFor(day, t)}
 		c.People = strings.Join(t.Who, ", ")
@@ -74,6 +81,31 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 		p.Later[i].No, p.Later[i].Anchor = n, fmt.Sprintf("task-%d", n)
 	}
 	return p, nil
+}
+
+// unprinted counts what is not on the day's sheet, names what presses, and
+// says where the rest is found.
+func unprinted(w *reckon.Walk, spaces int) string {
+	var s []string
+	if n := len(w.Stops) - sheetStops; n > 0 {
+		s = append(s, fmt.Sprintf("%s: print the pocket strip.", plural(n, "more stop", "more stops")))
+	}
+	var press []string
+	for _, l := range w.Left {
+		if l.Pressing && len(press) < 5 {
+			press = append(press, l.Verb+" "+l.Object)
+		}
+	}
+	if n := len(w.Left); n > 0 {
+		s = append(s, fmt.Sprintf("%d for another day.", n))
+	}
+	if len(press) > 0 {
+		s = append(s, "Best done today if there is time: "+strings.Join(press, "; ")+".")
+	}
+	if n := len(w.Ask); n > 0 {
+		s = append(s, fmt.Sprintf("%d for somebody else.", n))
+	}
+	return strings.Join(append(s, fmt.Sprintf("All of it is on the page Today. The %s are on the sheet Lines.", plural(spaces, "space", "spaces"))), " ")
 }
 
 // whose fills the form that asks whose walk it is.

@@ -3,6 +3,9 @@
 const KEEP_SENT = 60 * 24 * 3600 * 1000; // kept after sending, for a restore at home
 const BATCH = 50;
 const DAY = 24 * 3600 * 1000;
+const MB = 1 << 20;
+const HOLDS = 50 * MB; // pictures and sounds kept here at most, together
+const LARGEST = { photo: 16 * MB, voice: 10 * MB }; // as the program takes them
 
 // The store: "notes" by form id, "meta" for a few words.
 const opened = new Promise((yes, no) => {
@@ -74,8 +77,8 @@ async function tell() {
 
 function line(n) {
   const li = document.createElement('li');
-  const what = Object.entries(n.fields).filter(([k, v]) => v && k !== 'form').map(([k, v]) => `${k}: ${v}`).join(', ');
-  li.textContent = `${n.path === '/task' ? 'list' : n.path.split('/').slice(2).join(' ')} – ${what}${n.words ? `. ${n.words}` : ''}`;
+  const what = Object.entries(n.fields).filter(([k, v]) => v && k !== 'form').map(([k, v]) => `${k}: ${v instanceof Blob ? `${(v.size / MB).toFixed(1)} MB` : v}`).join(', ');
+  li.textContent = `${n.path === '/task' ? 'list' : n.path.split('/').slice(n.whole ? 1 : 2).join(' ')} – ${what}${n.words ? `. ${n.words}` : ''}`;
   if (n.refused) {
     const b = document.createElement('button');
     b.type = 'button';
@@ -85,6 +88,36 @@ function line(n) {
   }
   return li;
 }
+
+// files are the pictures and sounds of a form.
+const files = fields => Object.entries(fields).filter(([, v]) => v instanceof Blob && v.size);
+
+// tooLarge says why the files of a form cannot wait here, '' = they can.
+async function tooLarge(fields) {
+  let all = 0;
+  for (const [name, file] of files(fields)) {
+    all += file.size;
+    if (file.size > (LARGEST[name] ?? 0)) return `This file has ${Math.ceil(file.size / MB)} MB. At most ${LARGEST[name] / MB} can be taken.`;
+  }
+  for (const n of await waiting()) for (const [, file] of files(n.fields)) all += file.size;
+  return all > HOLDS ? `Pictures and sounds of ${HOLDS / MB} MB wait here already. This one is not kept. Bring this device home first.` : '';
+}
+
+// carry sends one form as it is: a picture, a sound or a hand-over. The program
+// takes it once, however often it is sent. Files sent are let go.
+async function carry(n) {
+  const body = files(n.fields).length ? new FormData() : new URLSearchParams();
+  for (const [k, v] of Object.entries({ ...n.fields, form: n.form })) body.append(k, v);
+  const answer = await fetch(n.path, { method: 'POST', body, headers: { 'Bedweek-Held': 'yes' }, signal: AbortSignal.timeout(120000) });
+  if (answer.status >= 500) throw new Error(`status ${answer.status}`);
+  if (answer.redirected || answer.status === 409) { // 409: it was kept before
+    landed.set(n.form, answer.redirected ? answer.url : n.path);
+    return files(n.fields).length ? drop(n.form) : put({ ...n, sent: true, refused: false, words: '' });
+  }
+  const page = new DOMParser().parseFromString(await answer.text(), 'text/html');
+  return put({ ...n, refused: true, words: (page.querySelector('.fault, main p') ?? page.body).textContent.trim().slice(0, 300) });
+}
+const landed = new Map(); // where the program led to, by form
 
 // ask sends JSON and gives the answer, or throws when there is none.
 async function ask(body) {
@@ -120,7 +153,8 @@ function send() {
       for (;;) {
         const list = (await waiting()).filter(n => !n.refused);
         const all = await waiting();
-        const batch = list.slice(0, BATCH);
+        const whole = list.findIndex(n => n.whole);
+        const batch = list.slice(0, Math.min(BATCH, whole < 0 ? BATCH : whole));
         const answer = await ask({
           epoch: await meta('epoch'), waiting: all.length, oldest: all[0]?.at ?? Date.now(), clock: Date.now(),
           entries: batch.map(({ form, path, fields, stamped }) => ({ form, path, fields, stamped })),
@@ -132,6 +166,7 @@ function send() {
           if (r.kept) { kept++; await put({ ...n, sent: true, refused: false, words: '' }); }
           else await put({ ...n, refused: !r.again, words: r.words });
         }
+        if (whole === 0) { await carry(list[0]); continue; }
         if (!batch.length || !kept || list.length <= batch.length) break;
       }
       for (const n of await notes()) if (n.sent && Date.now() - n.at > KEEP_SENT) await drop(n.form);
@@ -146,7 +181,10 @@ function send() {
   return sending;
 }
 
-const isNote = form => /^\/space\/[^/]+\/note\/[^/]+$|^\/task$/.test(new URL(form.action).pathname);
+// Notes go home as words, many at once; pictures, sounds and hand-overs each as
+// the form they are.
+const goesWhole = form => /^\/(photo|voice)$|^\/plant\/[^/]+\/move\/[^/]+$/.test(new URL(form.action).pathname);
+const isNote = form => goesWhole(form) || /^\/space\/[^/]+\/note\/[^/]+$|^\/task$/.test(new URL(form.action).pathname);
 
 // filled is a form with the button that was pressed, which FormData alone leaves out.
 function filled(form, button) {
@@ -157,6 +195,7 @@ function filled(form, button) {
 
 // after is the page a note leads to: the next stop, or where it began.
 function after(form, note) {
+  if (note.whole) return landed.get(note.form);
   if (form.dataset.next) return note.fields.answer?.startsWith('did') && note.sent ? form.dataset.here : form.dataset.next;
   return note.fields.back || note.path.replace(/\/note\/.*$/, '');
 }
@@ -164,12 +203,15 @@ function after(form, note) {
 // hold keeps a note here first, then tries to send it.
 async function hold(form, button) {
   const fields = Object.fromEntries(filled(form, button));
-  const id = fields.form;
+  const id = fields.form, whole = goesWhole(form);
+  const why = await tooLarge(fields);
+  if (why) { say(why, 'kept'); return; }
+  if (whole && form.querySelector('input[type=file]') && !files(fields).length) { plainly(form, button); return; }
   delete fields.form;
   const stamped = form.dataset.stamped === 'yes' && fields.day === form.dataset.day;
-  await add({ form: id, path: new URL(form.action).pathname, fields, stamped, at: Date.now(), sent: false });
+  await add({ form: id, path: new URL(form.action).pathname, fields, stamped, whole, at: Date.now(), sent: false });
   const home = await send();
-  const note = (await notes()).find(n => n.form === id);
+  const note = (await notes()).find(n => n.form === id) ?? { form: id, whole, sent: true, fields };
   if (home && note?.refused) { // the program shows the form again with words at the field
     await drop(id);
     plainly(form, button);
@@ -236,7 +278,7 @@ for (const form of document.forms) {
 }
 
 async function saveFile() {
-  const body = { device: await meta('device') ?? '', epoch: await meta('epoch') ?? '', entries: (await waiting()).map(({ form, path, fields, stamped }) => ({ form, path, fields, stamped })) };
+  const body = { device: await meta('device') ?? '', epoch: await meta('epoch') ?? '', entries: (await waiting()).filter(n => !n.whole).map(({ form, path, fields, stamped }) => ({ form, path, fields, stamped })) };
   const a = document.createElement('a');
   a.href = URL.createObjectURL(new Blob([JSON.stringify(body, null, 1)], { type: 'application/json' }));
   a.download = 'notes-not-yet-home.json';
