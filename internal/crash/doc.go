@@ -14,6 +14,7 @@
 //
 // Range: "no loss in N kills" bounds the true rate at about 3/N (95 %).
 //
-// Left out: a real power cut. The trace shows that the disk was asked; whether
-// a given disk does what it is asked cannot be seen from here.
+// Left out: a real power cut. The trace shows that the disk was asked, and cuts
+// are played on it; whether a given disk does what it is asked cannot be seen
+// from here.
 package crash

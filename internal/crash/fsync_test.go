@@ -119,13 +119,14 @@ type call struct {
 	at                         float64 // seconds
 	ok, injected               bool
 	req, ack, digest           string
+	args                       string
 }
 
 func traced(t *testing.T, tag string, more ...string) []call {
 	t.Helper()
 	strace := tracer(t)
 	trace := filepath.Join(t.TempDir(), "trace")
-	args := append([]string{"-f", "-y", "-s", "160", "-ttt", "-o", trace,
+	args := append([]string{"-f", "-y", "-x", "-s", "70000", "-ttt", "-o", trace,
 		"-e", "trace=fsync,fdatasync,pwrite64,write,ftruncate,rename,renameat,renameat2", child(t, tag)}, more...)
 	args = append(args, "-clients", "1", "-count", "200", "-marks", "append", filepath.Join(t.TempDir(), "data"))
 	cmd := exec.Command(strace, args...)
@@ -166,7 +167,7 @@ func readTrace(t *testing.T, path string) []call {
 		if !ok || strings.HasPrefix(rest, "---") || strings.HasPrefix(rest, "+++") {
 			continue
 		}
-		c := call{thread: thread, name: name, began: n, ended: n}
+		c := call{thread: thread, name: name, began: n, ended: n, args: args}
 		fmt.Sscanf(stamp, "%g", &c.at)
 		c.arguments(args)
 		if strings.Contains(rest, "<unfinished ...>") {
