@@ -99,7 +99,7 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 	}
 	in := inputs(w, g, book, c, day)
 	in.Demo, in.Progress = true, progress(w)
-	ctx, stop := context.WithCancel(ctx)
+	ctx, stop := context.WithCancel(w.polite.with(ctx))
 	begin := soonDesk
 	if *once {
 		begin = newDesk

@@ -84,6 +84,7 @@ func deskAfter(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now fu
 // reckon replays the ledger, plans and puts the new day in place. Quick, it
 // starts from the plan before, and what takes longest waits for the full plan.
 func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
+	ctx = mannered(ctx)
 	events, err := d.led.Events(ctx)
 	if err != nil {
 		return fmt.Errorf("reading the ledger: %w", err)
@@ -96,7 +97,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if in.ByClock && len(events) > 0 {
 		in.Newest = cal.FromTime(slices.MaxFunc(events, func(a, b ledger.Event) int { return a.Written.Compare(b.Written) }).Written)
 	}
-	in.Stop = func() bool { return context.Cause(ctx) == errOvertaken }
+	in.Stop = func() bool { return ctx.Err() != nil && context.Cause(ctx) == errOvertaken }
 	if !quick {
 		d.watch(&in)
 	}

@@ -165,7 +165,7 @@ func homeNames(on string) []string {
 }
 
 func (h *house) serve(l net.Listener, door http.Handler, t *tls.Config) {
-	srv := &http.Server{Handler: door, TLSConfig: t, ReadHeaderTimeout: 10 * time.Second, ReadTimeout: 5 * time.Minute, WriteTimeout: 10 * time.Minute,
+	srv := &http.Server{Handler: h.w.polite.door(door), TLSConfig: t, ReadHeaderTimeout: 10 * time.Second, ReadTimeout: 5 * time.Minute, WriteTimeout: 10 * time.Minute,
 		IdleTimeout: 2 * time.Minute, MaxHeaderBytes: 64 << 10, ErrorLog: log.New(io.Discard, "", 0)}
 	h.srvs = append(h.srvs, srv)
 	go func() {

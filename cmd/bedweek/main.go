@@ -27,6 +27,7 @@ type world struct {
 	out, err io.Writer
 	in       io.Reader // nil = standard input
 	now      func() time.Time
+	polite   *manners // nil = planning gives way to nobody
 }
 
 // command is one word of the command line.
@@ -58,7 +59,7 @@ func commands() []command {
 func main() {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
 	defer stop()
-	os.Exit(run(ctx, &world{out: os.Stdout, err: os.Stderr, now: time.Now}, os.Args[1:]))
+	os.Exit(run(ctx, &world{out: os.Stdout, err: os.Stderr, now: time.Now, polite: newManners()}, os.Args[1:]))
 }
 
 func run(ctx context.Context, w *world, args []string) int {

@@ -162,7 +162,7 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 	if o.useNet && in.Garden != nil {
 		online(ctx, w, services, in)
 	}
-	ctx, stop := context.WithCancel(ctx)
+	ctx, stop := context.WithCancel(w.polite.with(ctx))
 	var d *desk
 	if begun {
 		d, err = emptyDesk(ctx, led, *in, w.now)

@@ -1,0 +1,91 @@
+package main
+
+import (
+	"context"
+	"net/http"
+	"sync"
+	"sync/atomic"
+	"time"
+)
+
+// courtesy is how long one answer may hold up the planning behind it. It then
+// plans for as long before it gives way again, so that many requests slow a
+// plan to half and never stop it.
+const courtesy = 400 * time.Millisecond
+
+// manners let the planning behind the pages rest at its checkpoints while a
+// request is being answered. The same work is done, only later: the plan found
+// is the same.
+type manners struct {
+	answering atomic.Int32
+	until     atomic.Int64 // nanoseconds since began: no rest before
+	began     time.Time
+}
+
+func newManners() *manners { return &manners{began: time.Now()} }
+
+// door counts the requests under way, each for a courtesy's length at most: an
+// upload or a page kept open holds nothing up.
+func (m *manners) door(next http.Handler) http.Handler {
+	if m == nil {
+		return next
+	}
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		m.answering.Add(1)
+		var once sync.Once
+		leave := func() { once.Do(func() { m.answering.Add(-1) }) }
+		t := time.AfterFunc(courtesy, leave)
+		defer t.Stop()
+		defer leave()
+		next.ServeHTTP(w, r)
+	})
+}
+
+// rest waits while somebody is being answered, a courtesy at most, or until
+// gone is closed.
+func (m *manners) rest(gone <-chan struct{}) {
+	since := time.Since(m.began)
+	if m.answering.Load() == 0 || int64(since) < m.until.Load() {
+		return
+	}
+	t := time.NewTicker(2 * time.Millisecond)
+	defer t.Stop()
+	for m.answering.Load() > 0 {
+		select {
+		case <-gone:
+			return
+		case <-t.C:
+		}
+		if now := time.Since(m.began); now-since >= courtesy {
+			m.until.Store(int64(now + courtesy))
+			return
+		}
+	}
+}
+
+type mannersKey struct{}
+
+// with carries the manners to the planning started with ctx.
+func (m *manners) with(ctx context.Context) context.Context {
+	return context.WithValue(ctx, mannersKey{}, m)
+}
+
+// patient is a context whose question "shall I stop?" first gives way.
+type patient struct {
+	context.Context
+	m *manners
+}
+
+// mannered returns ctx giving way whenever it is asked whether to stop; as it
+// is, without manners.
+func mannered(ctx context.Context) context.Context {
+	if m, _ := ctx.Value(mannersKey{}).(*manners); m != nil {
+		return patient{ctx, m}
+	}
+	return ctx
+}
+
+func (p patient) Err() error {
+	p.m.rest(p.Done())
+	return p.Context.Err()
+}
