@@ -134,6 +134,7 @@ type Crop struct {
 	MinutesStart, MinutesWeek, MinutesPick float64 // per batch started; per plant and week; per pick round
 	Winter                                 bool    // stands through a mild winter ready to pick
 	Dormant                                bool    // planted as a resting crown, bare root or offset, from leaf fall to bud break
+	Crown                                  bool    // comes again from buds, roots or cloves in the ground: the ground's cold kills it, not the air's
 	Asked                                  bool    // offered only in gardens that name it: slow, tender, or for few tastes
 	AutumnPlant                            bool    // planted in autumn for the next year (garlic, fava, overwintering onion)
 	Note                                   string

@@ -100,6 +100,7 @@ func wordKeys() []wordKey {
 		yes("winter", func(c *Crop) *bool { return &c.Winter }),
 		yes("autumn-plant", func(c *Crop) *bool { return &c.AutumnPlant }),
 		yes("dormant", func(c *Crop) *bool { return &c.Dormant }),
+		yes("crown", func(c *Crop) *bool { return &c.Crown }),
 		yes("asked", func(c *Crop) *bool { return &c.Asked }),
 		text("note", func(c *Crop) *string { return &c.Note }),
 	}

@@ -31,6 +31,7 @@ type Air struct {
 	hard       []float32 // 0 = soft, 1 = hardened by cool weather
 	night10    []float32 // mean of this and the next nine nights, °C
 	warm14     []float32 // mean of this and the last thirteen days' highest, °C
+	mean28     []float32 // mean of this and the last 27 days, °C
 }
 
 const (
@@ -61,7 +62,7 @@ func NewAir(env *Env) *Air {
 	}
 	a.calendar()
 	size := a.k * a.n
-	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.soil7, &a.dli, &a.open, &a.wet, &a.hard, &a.night10, &a.warm14} {
+	for _, s := range []*[]float32{&a.tmin, &a.tmax, &a.soil, &a.soil7, &a.dli, &a.open, &a.wet, &a.hard, &a.night10, &a.warm14, &a.mean28} {
 		*s = make([]float32, size)
 	}
 	a.dliSum = make([]float32, a.k*(a.n+1))
@@ -96,6 +97,7 @@ func (a *Air) future(f int) {
 	}
 	hold := coverHoldMM * math.Min(depth, 0.6)
 	water, hard := hold, 0.0
+	means := make([]float32, a.n)
 	soil := weather.SoilC(days, a.start.YearDay(), e.Site)
 	for i, d := range days {
 		lo, hi := d.TminC+e.NightC*clamp01((stillEndMS-d.WindMS)/(stillEndMS-stillMS)), d.TmaxC
@@ -127,6 +129,7 @@ func (a *Air) future(f int) {
 		a.tmin[o+i], a.tmax[o+i] = float32(lo), float32(hi)
 		a.soil[o+i], a.dli[o+i] = float32(seed), float32(dli)
 		a.hard[o+i] = float32(hard)
+		means[i] = float32(mean)
 		a.wet[o+i] = float32(1 - e.Thirst*(1-math.Min(1, water/(tiredShare*hold))))
 		s := f*(a.n+1) + i
 		a.dliSum[s+1] = a.dliSum[s] + float32(dli)
@@ -134,6 +137,7 @@ func (a *Air) future(f int) {
 	rolling(a.night10[o:o+a.n], a.tmin[o:o+a.n], 0, 10)
 	rolling(a.soil7[o:o+a.n], a.soil[o:o+a.n], -6, 1)
 	rolling(a.warm14[o:o+a.n], a.tmax[o:o+a.n], -13, 1)
+	rolling(a.mean28[o:o+a.n], means, 1-spellDays, 1)
 }
 
 // rolling sets out[i] to the mean of in over [i+from, i+to), cut at the ends.

@@ -83,7 +83,7 @@ const ageSpend = 0.4 // (assumption)
 // year: their mean lies endChillC under the night that checks it.
 func (p *plant) tooChill(i int) bool {
 	c := p.t.Crop
-	return c.Warm && c.ChillC.Known() && !p.t.air.env.Indoor &&
+	return c.Warm && !c.Winter && c.ChillC.Known() && !p.t.air.env.Indoor &&
 		float64(p.t.air.night10[p.f*p.t.air.n+i])+p.t.air.env.Cover < c.ChillC.Value-endChillC
 }
 

@@ -29,6 +29,9 @@ func (p *plant) deathCause(d fate, i int) Cause {
 	if d == bolted {
 		return Bolted
 	}
+	if p.t.air.tooHotMonth(p.t.Crop, p.f*p.t.air.n+i) {
+		return TooHot
+	}
 	if p.t.air.hard[p.f*p.t.air.n+i] < 0.5 && p.t.frost[0]-p.t.frost[1] > 3 {
 		return Unhardened
 	}
@@ -52,6 +55,15 @@ func (p *plant) hot(i int) bool {
 	return p.t.heat && p.t.air.warm14[p.f*p.t.air.n+i] > p.t.heatC
 }
 
+// heats reports days that near the limit which spoils leaves, while they do
+// not yet pass it.
+func (p *plant) heats(i int) bool {
+	w := p.t.air.warm14[p.f*p.t.air.n+i]
+	return w > p.t.heatC-heatNearC && w <= p.t.heatC && p.t.air.dayH[i] > equinoxH
+}
+
+const heatNearC = 2.0 // growers cut half-grown leaves and heads when days come so near the limit (common practice)
+
 // leaf raises leaves, heads, roots and flowers. What has stopped growing for
 // the winter is ready when it is worth pulling.
 func (p *plant) leaf(i int) {
@@ -74,6 +86,9 @@ func (p *plant) leaf(i int) {
 				p.fail(Chilled, i)
 				return
 			}
+			ready = true
+		}
+		if p.t.heat && !ready && p.u >= small && p.heats(i) { // cut young, before the heat
 			ready = true
 		}
 		if byAge {

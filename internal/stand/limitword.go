@@ -39,5 +39,8 @@ func (t *Table) limitWord(tr *trial) string {
 			return NotRipe
 		}
 	}
+	if tr.swelter && !t.Crop.Warm {
+		return Heat
+	}
 	return ShortDay
 }

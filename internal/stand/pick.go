@@ -116,6 +116,11 @@ func (p *plant) cut(i int) {
 			stock += g * perDay * oldShare
 		}
 		if p.hot(i) {
+			if heat == 0 && !p.t.Crop.Perennial { // what stands is cut whole, as when it bolts
+				p.add(i, boltedShare*stock)
+				p.last = i
+				stock *= 1 - boltedShare
+			}
 			stock *= 0.95
 			if heat++; heat > hotEnd {
 				p.cause = TooHot

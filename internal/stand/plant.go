@@ -248,7 +248,7 @@ func (p *plant) step(i int) fate {
 	}
 	p.u += r.grow
 	p.v += r.dev
-	if r.night <= p.soft && r.night <= p.limit(r) && (!p.standing || i >= p.plan) {
+	if r.night <= p.soft && r.night <= p.limit(r) && (!p.standing || i >= p.plan) && (r.night > scorched/2 || i >= p.up+spellDays) {
 		return frozen
 	}
 	if p.stems(i) {

@@ -93,10 +93,7 @@ func (t *Table) fill() {
 			r.emerge = float32(em / fieldSlow)
 			r.dev = float32(dev)
 			r.grow = float32(dev * light.at(float64(a.dli[o+i])) * float64(a.wet[o+i]))
-			r.night = float32(lo + a.env.Cover - w.ColdC)
-			if a.env.Indoor {
-				r.night = 20
-			}
+			r.night = a.killing(c, o+i, lo) - float32(w.ColdC)
 			r.hard = a.hard[o+i]
 			open += paceLag * (dev*light.at(float64(a.open[o+i])) - open)
 			r.pace = float32(open)

@@ -64,3 +64,22 @@ func TestWeekly(t *testing.T) {
 		t.Errorf("%d of %d weeks are kept", kept, of)
 	}
 }
+
+// TestKernelAllocatesNothing: a start is followed without taking memory.
+func TestKernelAllocatesNothing(t *testing.T) {
+	a := NewAir(maritime(3))
+	scratch := tally{flow: make([]float32, a.n), wait: waitDays}
+	kg := make([]float32, a.env.Weeks)
+	for _, c := range book(t) {
+		tab := a.Table(c, nil)
+		for _, co := range tab.courses {
+			if n := testing.AllocsPerRun(3, func() {
+				for k := range 4 {
+					tab.run(co, k%a.k, a.at(a.env.Start)+90*k, false, &scratch, kg)
+				}
+			}); n != 0 {
+				t.Errorf("%s, %s: %v allocations", c.ID, co.way, n)
+			}
+		}
+	}
+}

@@ -57,8 +57,9 @@ const (
 )
 
 const (
-	worksOf20  = 14 // cool and autumn crops (growth.md, "Counts")
+	worksOf20  = 14 // of twenty (growth.md, "Counts")
 	tenderOf20 = 17 // warm crops: growers avoid one loss in seven
+	tenderDays = 45 // after these, slowness, cold and frost are the year's end
 	bestOf20   = 17
 	bestShare  = 0.60 // of the smaller of the book's and the place's yield
 	bestDue    = 1.2
@@ -68,18 +69,21 @@ const (
 	cloveSoilC = 16.0 // bulbs and beans for the winter wait for soil this cool (common practice)
 	rootSoilC  = 6.0  // and do best while it still lets them root
 	closeDays  = 10   // gaps no longer than this are closed, ranges shorter than this dropped beside longer ones
+	warmSpellC = 27.0 // a fortnight's mean of highest temperatures that stunts cool crops (common practice)
 	windowWait = 3    // days a start is put off in a cold spell: the day itself is asked for
 )
 
 // trial is one start day tried in all futures.
 type trial struct {
 	ok20, best20 int
+	stood20      int // of twenty: good, or only started too late for a whole crop
 	first        cal.Window
 	kg           float64
 	soil         float64 // mean seed-zone temperature on the day, °C
 	cause        Cause
 	warmSoil     bool // failed to come up in heat, not in cold
 	hot          bool // fruit failed in heat
+	swelter      bool // too slow or too small in heat, not in the dark of the year
 	works, best  bool
 	gain         bool
 }
@@ -147,10 +151,6 @@ func (t *Table) trials(co *course, step int) []trial {
 	for i := range all {
 		all[i] = t.try(co, first+i*step, &scratch)
 	}
-	need := worksOf20
-	if t.Crop.Warm {
-		need = tenderOf20
-	}
 	for i := range n {
 		a, b := &all[i], &all[i+ahead]
 		warmSoil := (t.Crop.AutumnPlant && t.Crop.Class != "head" || t.Crop.Dormant) && a.soil > cloveSoilC // their seed or crown waits for cool ground
@@ -159,17 +159,36 @@ func (t *Table) trials(co *course, step int) []trial {
 			if t.Crop.AutumnPlant {
 				a.best20 *= boolInt(a.soil >= rootSoilC)
 			}
-			a.works = a.ok20 >= need && a.gain
+			a.works = t.enough(a) && a.gain
 			a.best = a.works && a.best20 >= bestOf20
 			continue
 		}
 		a.gain = a.first.None() || b.first.None() ||
 			pickLater(all, i, i+ahead)-float64(ahead*step-gainStep) >= gainLeast ||
 			b.kg < gainYield*a.kg && t.yieldTells(co, a.first.Likely)
-		a.works = a.ok20 >= need && a.gain
+		a.works = t.enough(a) && a.gain
 		a.best = a.works && a.best20 >= bestOf20
 	}
 	return all[:n]
+}
+
+// enough reports a start that works often enough: warm crops are held to the
+// stricter count. Those picked for weeks are held to it for all losses but the
+// year's end, since growers plant them late for a smaller crop.
+func (t *Table) enough(a *trial) bool {
+	switch {
+	case !t.Crop.Warm:
+		return a.ok20 >= worksOf20
+	case t.Crop.Harvest == crop.Once:
+		return a.ok20 >= tenderOf20
+	}
+	return a.ok20 >= worksOf20 && a.stood20 >= tenderOf20
+}
+
+// lateness reports causes that after the first weeks mean a start too late in
+// the year.
+func lateness(c Cause) bool {
+	return c == TooSlow || c == Chilled || c == Frosted || c == Unhardened
 }
 
 // shortening reports a start day after midsummer and before midwinter.
@@ -192,7 +211,7 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	var tr trial
 	var first []cal.Day
 	a := t.air
-	ok, best, hot, warm := 0, 0, 0, 0
+	ok, best, hot, warm, lost, swelter := 0, 0, 0, 0, 0, 0
 	counts := [len(causes)]int{}
 	due := int(bestDue / dueFactor * float64(co.limit))
 	for f := range a.k {
@@ -207,8 +226,14 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		}
 		if !p.ok {
 			counts[causeIndex(p.cause)]++
+			if p.end-i <= tenderDays || !lateness(p.cause) {
+				lost++
+			}
 			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > t.hotSet() {
 				hot++
+			}
+			if (p.cause == TooSmall || p.cause == TooSlow) && !t.Crop.AutumnPlant && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > warmSpellC {
+				swelter++
 			}
 			if p.cause == NotUp && i >= 0 && i < a.n && a.soil[f*a.n+i] > 18 {
 				warm++
@@ -225,7 +250,7 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 			best++
 		}
 	}
-	tr.ok20, tr.best20 = of20(ok, a.k), of20(best, a.k)
+	tr.ok20, tr.best20, tr.stood20 = of20(ok, a.k), of20(best, a.k), of20(a.k-lost, a.k)
 	tr.first = window(first)
 	most := 0
 	for j, n := range counts {
@@ -234,6 +259,7 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		}
 	}
 	tr.hot = hot*2 > counts[causeIndex(NoSet)]
+	tr.swelter = swelter*2 > counts[causeIndex(TooSmall)]+counts[causeIndex(TooSlow)]
 	tr.warmSoil = warm*2 > counts[causeIndex(NotUp)]
 	return tr
 }
