@@ -2,7 +2,7 @@
 // BEDWEEK_BIN=… node --test carry.test.mjs
 import assert from 'node:assert/strict';
 import { spawn } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -147,7 +147,9 @@ test('what is too large is said at once and not half kept; a slip of a waiting f
   const { context, page } = await phone();
   const was = await entries();
   await page.goto(`${url}/quick?what=photo`);
-  await page.setInputFiles('#photo', { name: 'big.jpg', mimeType: 'image/jpeg', buffer: Buffer.alloc(17 << 20) });
+  const big = join(folder, 'big.jpg');
+  writeFileSync(big, Buffer.alloc(17 << 20));
+  await page.setInputFiles('#photo', big);
   await bed(page);
   await until('it is said', async () => /17 MB. At most 16/.test((await page.textContent('#kept').catch(() => '')) ?? ''));
   assert.equal(await held(page), '');

@@ -124,6 +124,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 		d.keepForecasts(ctx, r, &state)
 	}
 	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))
+	r.Day.Spent = reckon.SpentOn(events, &state, in.Book, in.Date)
 	r.Day.TellYears(events, &state, in.Book, in.Garden)
 	d.fillOutdoors(r, &state, r.Day)
 	if !in.Quick && ctx.Err() == nil {
@@ -134,9 +135,6 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
-		if d.day != nil && d.day.Date == r.Day.Date {
-			r.Day.Spent = d.day.Spent // a new plan forgets no work of today
-		}
 		d.day, d.trouble, d.out.last = r.Day, "", r
 		d.planned(r, work == d.in.Work, &state)
 	}

@@ -81,6 +81,14 @@ func TestTheLessonTellsNothingOfTheHousehold(t *testing.T) {
 	add(ledger.Looked, ledger.Look{Planting: planting, Looks: secret + " looks", Note: secret + " note"})
 	add(ledger.Dismissed, ledger.Dismissal{Task: "x", Why: secret + " why"})
 	add(ledger.Skyline, ledger.Edge{Space: space, BearingDeg: 10, EdgeDeg: 20, How: "by hand", Note: secret + " sky"})
+	digest := strings.Repeat("ab", 32)
+	add(ledger.Pictured, ledger.Photo{Space: space, SHA256: digest, Bytes: 900, Width: 30, Height: 20, Note: secret + " photo"})
+	add(ledger.Captioned, ledger.Caption{Picture: events[len(events)-1].ID, Note: secret + " caption"})
+	add(ledger.Voiced, ledger.Sound{Space: space, SHA256: digest, Bytes: 900, Format: "webm", Note: secret + " voice"})
+	add(ledger.SeedGot, ledger.Lot{Crop: "kale", Variety: secret + " Frond", Source: secret + " shop", Year: 2014, Count: 80, Note: secret + " packet"})
+	add(ledger.SeedTested, ledger.Germination{Lot: events[len(events)-1].ID, Sown: 20, Up: 14, Note: secret + " towel"})
+	add(ledger.Named, ledger.Naming{Planting: planting, Is: secret + " name", By: secret + " leaf", Note: secret + " named"})
+	add(ledger.Wished, ledger.Wish{What: ledger.WishMinutes, Minutes: 10, Note: secret + " wish"})
 	if _, err := led.Append(context.Background(), events...); err != nil {
 		t.Fatal(err)
 	}
@@ -106,7 +114,7 @@ func TestTheLessonTellsNothingOfTheHousehold(t *testing.T) {
 		}
 		return r.Body.String()
 	}
-	if !strings.Contains(get("/"), secret) || !strings.Contains(get("/space/"+space), secret+" Globe") {
+	if !strings.Contains(get("/"), secret) || !strings.Contains(get("/space/"+space), secret+" Globe") || !strings.Contains(get("/seeds"), secret+" Frond") {
 		t.Fatal("the marks are not in the garden's own pages; the test sees nothing")
 	}
 	file := get("/teach/bedweek-lesson.html")
