@@ -31,7 +31,7 @@ func TestMain(m *testing.M) {
 		panic(err)
 	}
 	made = builds{dir: dir, once: map[string]func() (string, error){}}
-	for _, tag := range []string{"", "mutant_ack_early", "mutant_sync_off", "mutant_no_chain"} {
+	for _, tag := range []string{"", "mutant_ack_early", "mutant_sync_off", "mutant_sync_normal", "mutant_no_chain"} {
 		made.once[tag] = sync.OnceValues(func() (string, error) { return build(dir, tag) })
 	}
 	code := m.Run()

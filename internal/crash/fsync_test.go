@@ -35,9 +35,9 @@ func TestDiskIsAskedBeforeTheAnswer(t *testing.T) {
 	t.Logf("%d acknowledgements, each after an fsync of its writes; %d backups synced, renamed, folder synced", asked, backups)
 }
 
-// The same audit must catch the two planted faults.
+// The same audit must catch the planted faults.
 func TestDiskAuditCatchesPlantedFaults(t *testing.T) {
-	for _, tag := range []string{"mutant_ack_early", "mutant_sync_off"} {
+	for _, tag := range []string{"mutant_ack_early", "mutant_sync_off", "mutant_sync_normal"} {
 		asked, faults := auditOrder(traced(t, tag))
 		if len(faults) == 0 {
 			t.Errorf("%s: the audit found nothing wrong in %d acknowledgements", tag, asked)

@@ -36,7 +36,7 @@ func TestPowerCut(t *testing.T) {
 // TestPowerCutCatchesPlantedFaults: who answers early, or never syncs, must
 // lose something.
 func TestPowerCutCatchesPlantedFaults(t *testing.T) {
-	for _, tag := range []string{"mutant_ack_early", "mutant_sync_off"} {
+	for _, tag := range []string{"mutant_ack_early", "mutant_sync_off", "mutant_sync_normal"} {
 		p, caught := newOutage(t, tag), ""
 		for range 400 {
 			if f := p.cut(t.TempDir()); len(f) > 0 {

@@ -181,14 +181,13 @@ func (x *inspection) through(ctx context.Context, again bool) (err error) {
 	return nil
 }
 
+// syncFull is SQLite's synchronous=FULL: the disk is asked at each commit.
+const syncFull = "2"
+
 // openWriter opens the one connection that writes and reads its settings back.
 func (l *Ledger) openWriter(ctx context.Context) error {
-	sync, want := "FULL", "2"
-	if plantedSyncOff {
-		sync, want = "OFF", "0"
-	}
 	db, err := sql.Open("sqlite", dsn(filepath.Join(l.dir, dataName), "_pragma=busy_timeout(5000)", "_pragma=journal_mode(WAL)",
-		"_pragma=synchronous("+sync+")", "_pragma=foreign_keys(1)", "_pragma=recursive_triggers(1)", "_pragma=mmap_size(0)"))
+		"_pragma=synchronous("+syncMode+")", "_pragma=foreign_keys(1)", "_pragma=recursive_triggers(1)", "_pragma=mmap_size(0)"))
 	if err != nil {
 		return err
 	}
@@ -198,7 +197,7 @@ func (l *Ledger) openWriter(ctx context.Context) error {
 		return err
 	}
 	for _, p := range []struct{ name, want string }{
-		{"journal_mode", "wal"}, {"synchronous", want}, {"foreign_keys", "1"}, {"recursive_triggers", "1"},
+		{"journal_mode", "wal"}, {"synchronous", syncMode}, {"foreign_keys", "1"}, {"recursive_triggers", "1"},
 	} {
 		var got string
 		if err := l.writer.QueryRowContext(ctx, "PRAGMA "+p.name).Scan(&got); err != nil {

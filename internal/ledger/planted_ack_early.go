@@ -4,6 +4,6 @@ package ledger
 
 const (
 	plantedAckEarly = true
-	plantedSyncOff  = false
+	syncMode        = syncFull
 	plantedNoChain  = false
 )

@@ -4,6 +4,6 @@ package ledger
 
 const (
 	plantedAckEarly = false
-	plantedSyncOff  = false
+	syncMode        = syncFull
 	plantedNoChain  = true
 )

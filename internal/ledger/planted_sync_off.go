@@ -4,6 +4,6 @@ package ledger
 
 const (
 	plantedAckEarly = false
-	plantedSyncOff  = true
+	syncMode        = "0"
 	plantedNoChain  = false
 )
