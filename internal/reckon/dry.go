@@ -47,13 +47,14 @@ type Dryness struct {
 	Weather  string
 	Taken    []string // in words, what was taken for granted
 	Away     int
-	NextH    float64   // hours until somebody can water again
-	Next     string    // the same as a moment: "tomorrow morning"
-	Nights   []Stretch // dark hours of the days drawn, by the sun
-	Rains    []RainDay // days with a fair chance of rain that helps
-	Ration   *Ration   // nil = no limit asked
-	Going    *Going    // nil = no absence asked
-	Loads    []Load    // surfaces of which somebody said what they bear, or that nobody knows
+	NextH    float64    // hours until somebody can water again
+	Next     string     // the same as a moment: "tomorrow morning"
+	Nights   []Stretch  // dark hours of the days drawn, by the sun
+	Rains    []RainDay  // days with a fair chance of rain that helps
+	Ration   *Ration    // nil = no limit asked
+	Going    *Going     // nil = no absence asked
+	Flushes  []FlushRow // containers that were fed: when salt wants washing out
+	Loads    []Load     // surfaces of which somebody said what they bear, or that nobody knows
 }
 
 // DryRow is one space.
@@ -161,6 +162,7 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing, memo *dryMemo) (*Dr
 	if d.Loads, err = Loads(in.Garden); err != nil {
 		return nil, err
 	}
+	d.Flushes = flushRows(in, stays)
 	d.Taken = takenForGranted(in, d.Rows)
 	tierGive(in, d.Rows)
 	d.picture(in, p, ask)

@@ -1,6 +1,8 @@
 package reckon
 
 import (
+	"fmt"
+
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
 )
@@ -48,6 +50,51 @@ func (r *Result) flushTasks() []Task {
 			t.Answer.Look = "A white crust on top? Is the overflow open, so that it can run out?"
 		}
 		out = append(out, t)
+	}
+	return out
+}
+
+// flushEarly and flushLate bound the eight weeks: common practice runs from six
+// to ten.
+const (
+	flushEarly = 42
+	flushLate  = 70
+)
+
+// FlushRow is when the salt in a fed container wants washing out.
+type FlushRow struct {
+	Space, Name string
+	When        cal.Window
+	Words       string // with how sure
+}
+
+// flushRows gives a window to every container that was fed, in walking order.
+func flushRows(in *Inputs, stays []standing) []FlushRow {
+	var out []FlushRow
+	for i, sp := range in.Garden.Spaces {
+		if in.State == nil || !contained(sp.Kind) || sp.Kind == garden.ElevatedBed {
+			continue
+		}
+		from, fed := cal.Day(0), cal.Day(0)
+		for _, s := range stays {
+			if s.space == i && s.count > 0 {
+				if from == 0 || s.since.Likely < from {
+					from = s.since.Likely
+				}
+				fed = max(fed, in.State.LastDone(s.id, "feed"))
+			}
+		}
+		if fed == 0 {
+			continue // what was never fed has little to wash out
+		}
+		last, since := in.State.LastDone(string(sp.ID), "flush"), "planted"
+		if last > from {
+			from, since = last, "flushed"
+		}
+		w := cal.Window{Early: from + flushEarly, Likely: from + flushEvery, Late: from + flushLate}
+		row := FlushRow{Space: string(sp.ID), Name: spaceName(sp), When: w}
+		row.Words = fmt.Sprintf("%s to %s, %s most likely. It was %s about %s and last fed %s.", w.Early.Short(), w.Late.Short(), w.Likely.Short(), since, from.Short(), fed.Short())
+		out = append(out, row)
 	}
 	return out
 }
