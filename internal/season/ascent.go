@@ -13,6 +13,7 @@ type ascent struct {
 	e       *expected
 	m       *market
 	cellAt  []int     // first cell of each food in the list of prices
+	bulky   int       // first price of a bulky batch, by space and week
 	limit   []float64 // by price: room in the row, or in the cell
 	ask     []bool    // by price: the row asks for at least (a must)
 	most    []float64 // by price: never worth setting higher
@@ -46,6 +47,14 @@ func newAscent(e *expected) *ascent {
 			a.limit = append(a.limit, c.most)
 		}
 	}
+	a.bulky = n
+	for range e.p.Spaces {
+		for range e.weeks {
+			a.limit = append(a.limit, 1)
+			n++
+		}
+	}
+	a.m.bulky = a.bulky
 	a.ask, a.most, a.typical, a.use = make([]bool, n), make([]float64, n), make([]float64, n), make([]float64, n)
 	for k := range a.halves {
 		a.halves[k] = half{m: a.m.beside(), use: make([]float64, n)}
@@ -65,6 +74,9 @@ func newAscent(e *expected) *ascent {
 		case r < e.rows.groups:
 			a.typical[r] = 0.3
 		}
+	}
+	for r := a.bulky; r < n; r++ {
+		a.typical[r] = 0.3
 	}
 	for k := range e.cells {
 		for at, c := range e.cells[k] {
@@ -176,6 +188,11 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 			use[e.room(o.space, support, w)] += n * o.support
 		}
 	}
+	for k := o.bulkyFrom; k < len(o.foot); k++ {
+		if o.bulks(k, e.half[o.space]) {
+			use[a.bulky+o.space*e.weeks+o.week+k]++
+		}
+	}
 	if o.places > 0 {
 		for i := o.shelfLo; i < o.shelfHi; i++ {
 			use[e.rows.shelf+i] += n * o.places
@@ -208,6 +225,9 @@ func (a *ascent) curve(s *stand) []float64 {
 				if t := s.take[k][w]; t > 0 {
 					cost += t * x[e.room(s.space, k, w)]
 				}
+			}
+			if s.take[area][w] > e.half[s.space] {
+				cost += x[a.bulky+s.space*e.weeks+w]
 			}
 			if r := e.rows.minutes + w; r < e.rows.groups {
 				cost += s.minutes[w] * x[r]
@@ -250,6 +270,9 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 	for w := 0; w <= at; w++ {
 		for k := range kinds {
 			a.use[e.room(s.space, k, w)] += s.take[k][w]
+		}
+		if s.take[area][w] > e.half[s.space] {
+			a.use[a.bulky+s.space*e.weeks+w]++
 		}
 		if r := e.rows.minutes + w; r < e.rows.groups {
 			a.use[r] += s.minutes[w]

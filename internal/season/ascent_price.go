@@ -26,6 +26,8 @@ type market struct {
 	litres [][]float64         // by space: root room prices summed
 	shelf  []float64           // summed
 	dear   [][kinds]bool
+	bulky  int    // first price of a bulky batch, by space and week
+	crowds []bool // by space: such a price is above 0
 	over   []float64
 	due    []float64
 }
@@ -33,7 +35,7 @@ type market struct {
 func newMarket(e *expected) *market {
 	m := &market{e: e, offers: make([][]offer, len(e.cells)), byWeek: make([][][segments]offer, len(e.cells)), best: make([][]float64, len(e.cells)),
 		sums: make([][]float64, len(e.p.Spaces)), litres: make([][]float64, len(e.p.Spaces)), dear: make([][kinds]bool, len(e.p.Spaces)),
-		shelf: make([]float64, e.rows.minutes-e.rows.shelf+1), over: make([]float64, e.weeks), due: make([]float64, e.weeks+1)}
+		crowds: make([]bool, len(e.p.Spaces)), shelf: make([]float64, e.rows.minutes-e.rows.shelf+1), over: make([]float64, e.weeks), due: make([]float64, e.weeks+1)}
 	for k := range m.best {
 		m.best[k] = make([]float64, e.weeks)
 		m.byWeek[k] = make([][segments]offer, e.weeks)
@@ -93,6 +95,7 @@ func (m *market) open(x []float64, cellAt []int) {
 			m.litres[i][w+1] = m.litres[i][w] + x[e.room(i, volume, w)]
 		}
 		m.dear[i][volume] = m.litres[i][e.weeks] > 0
+		m.crowds[i] = slices.ContainsFunc(x[m.bulky+i*e.weeks:][:e.weeks], func(y float64) bool { return y > 0 })
 		m.dear[i][tall] = false
 		for _, y := range x[e.room(i, tall, 0):e.room(i, tall, e.weeks)] {
 			m.dear[i][tall] = m.dear[i][tall] || y > 0
@@ -129,6 +132,13 @@ func (m *market) cost(o *column) (batch, plant float64) {
 		high := x[e.room(o.space, tall, o.week):]
 		for k := o.tallFrom; k < len(o.foot); k++ {
 			sum += o.foot[k] * high[k]
+		}
+	}
+	if o.bulkyFrom < len(o.foot) && m.crowds[o.space] {
+		for k, y := range x[m.bulky+o.space*e.weeks+o.week:][o.bulkyFrom:len(o.foot)] {
+			if o.bulks(o.bulkyFrom+k, e.half[o.space]) {
+				batch += y
+			}
 		}
 	}
 	if o.support > 0 {

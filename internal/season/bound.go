@@ -39,7 +39,7 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	a := newAscent(newExpected(p))
 	a.workers = lim.Workers
 	x, step := make([]float64, len(a.limit)), float64(firstStep)
-	for r := a.e.rows.end; r < len(x); r++ {
+	for r := a.e.rows.end; r < a.bulky; r++ {
 		x[r] = 0.3 * a.most[r] // of the worth of a meal: nearer than nothing
 	}
 	if a.warm(lim.Warm, x) {

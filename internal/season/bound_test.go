@@ -50,6 +50,7 @@ func randomPrices(p *Problem, seed uint64) *Certificate {
 		}
 	}
 	for i := range c.Room {
+		fill(c.Bulky[i], 2)
 		for k, size := range []float64{2, 0.01, 1, 1} {
 			fill(c.Room[i][k], size)
 		}

@@ -75,6 +75,7 @@ func (k *check) limits() float64 {
 			for j, limit := range [4]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
 				sum += (limit + tolerance) * at(c.Room[i][j], w)
 			}
+			sum += k.bulky(i, w, math.Inf(1))
 		}
 		sum += at(p.Minutes, w) * k.minute(w)
 		for food := range p.Foods {
@@ -112,6 +113,7 @@ func (k *check) option(o *Option, locked int) float64 {
 	for w := o.Week; w <= o.End; w++ {
 		foot := held(o.Footprint, w-o.Week)
 		plant += foot*at(room[0], w) + o.VolumeL*rootShare(o.Footprint, w-o.Week, o.End-o.Week+1)*at(room[1], w) + o.SupportM*at(room[3], w)
+		batch += k.bulky(o.Space, w, float64(max(o.Min, 1, locked))*foot)
 		if o.TallFrom >= 0 && w >= o.TallFrom {
 			plant += foot * at(room[2], w)
 		}
@@ -143,6 +145,17 @@ func (k *check) option(o *Option, locked int) float64 {
 		best, last = math.Max(best, worth), worth
 	}
 	return best
+}
+
+// bulky is the price of a batch that takes so much ground in a week: 0 unless
+// that is more than half. Of such only one can stand in a space in any week:
+// two new ones are more than its ground, and so are a new one and what stands.
+// Of what stands, shrunk to the ground there is, one at most takes so much.
+func (k *check) bulky(space, w int, ground float64) float64 {
+	if space >= len(k.c.Bulky) || ground <= (k.p.Spaces[space].AreaM2+tolerance)/2+1e-9 {
+		return 0
+	}
+	return at(k.c.Bulky[space], w)
 }
 
 // returns says whether o comes too soon after its family whatever else is
@@ -234,6 +247,9 @@ func (k *check) stay(s *Stay) float64 {
 					x *= limit[j] / all
 				}
 				cost += x * at(k.c.Room[s.Space][j], w)
+				if j == 0 {
+					cost += k.bulky(s.Space, w, x)
+				}
 			}
 			cost += at(s.Minutes, w) * k.minute(w)
 		}

@@ -28,7 +28,8 @@ type expected struct {
 	limit []float64 // by row; minutes rows may be passed at OverCost, must rows ask for at least
 	opts  []column
 	stays []stand
-	group []string // by group row
+	group []string  // by group row
+	half  []float64 // by space: half the ground; of what takes more, two never stand together
 }
 
 // segments is how many falling steps a week's worth of one food has.
@@ -56,6 +57,7 @@ type column struct {
 	litres           float64 // root room per m2 of footprint; per plant where it has no footprint
 	flat             bool    // no footprint: root room is the same all along
 	tallFrom         int     // from week, len(foot) = never
+	bulkyFrom        int     // from week: first in which the smallest batch takes more than half the ground, len(foot) = never
 	support, places  float64
 	shelfLo, shelfHi int
 	minutes          []float64
@@ -119,6 +121,7 @@ func (e *expected) addRows() {
 	p := e.p
 	for i := range p.Spaces {
 		s := &p.Spaces[i]
+		e.half = append(e.half, (s.AreaM2+tolerance)/2+1e-9)
 		for _, limit := range [kinds]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
 			for range e.weeks {
 				e.limit = append(e.limit, limit+tolerance)
@@ -259,8 +262,17 @@ func (e *expected) addOption(i, locked int) {
 			o.lo, o.meals = lo, meanRow(src.Meals, p.Futures, lo-src.MealsFrom, hi-src.MealsFrom)
 		}
 	}
+	for o.bulkyFrom < n && !o.bulks(o.bulkyFrom, e.half[o.space]) {
+		o.bulkyFrom++
+	}
 	e.addRotation(i)
 	e.fit(o)
+}
+
+// bulks says whether the smallest batch of o takes more than half the ground in
+// its week k, so that it stands beside no other that does.
+func (o *column) bulks(k int, half float64) bool {
+	return float64(max(o.min, o.locked))*o.foot[k] > half
 }
 
 // addRotation charges an early return that no plan can avoid: the batch's
