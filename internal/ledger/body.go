@@ -66,6 +66,8 @@ func newBody(k Kind, version int) any {
 		return &Forecast{}
 	case Assumed:
 		return &Assumption{}
+	case Agreed:
+		return &Agreement{}
 	case Restored:
 		return &Restoration{}
 	case SeedGot:
@@ -100,7 +102,7 @@ func layoutOf(body any) int {
 }
 
 // Decode returns e's body: Garden, Started, Amount, Ended, Count, Look, LookAt,
-// Void, Dismissal, Watering, Reading, Photo, Sound, Caption, Restoration, Assumption, Edge,
+// Void, Dismissal, Watering, Reading, Photo, Sound, Caption, Restoration, Assumption, Agreement, Edge,
 // OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming,
 // Trait, Wish, KeptPlan or Forecast. It reads every layout ever written.
 func Decode(e Event) (any, error) {

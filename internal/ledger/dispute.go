@@ -42,6 +42,7 @@ func (a answer) words() string {
 type questions struct {
 	answers map[question][]answer
 	parents map[string]string
+	agreed  []map[string]bool // answers that all stand
 }
 
 func newQuestions() questions {
@@ -77,7 +78,8 @@ func (q questions) answer(s step, about string, daily bool) {
 }
 
 // disputes lists the questions with answers from two devices that differ,
-// leaving out an answer that a later one was written in view of.
+// leaving out an answer that a later one was written in view of, and questions
+// whose answers were agreed to stand.
 func (q questions) disputes() []Dispute {
 	var out []Dispute
 	for k, all := range q.answers {
@@ -100,7 +102,7 @@ func (q questions) disputes() []Dispute {
 			d.Events = append(d.Events, a.id)
 			d.Words = append(d.Words, a.words())
 		}
-		if len(devices) > 1 && len(words) > 1 {
+		if len(devices) > 1 && len(words) > 1 && !q.agreedOn(d.Events) {
 			out = append(out, d)
 		}
 	}

@@ -1,6 +1,9 @@
 package ledger
 
-import "crypto/rand"
+import (
+	"crypto/rand"
+	"crypto/sha256"
+)
 
 // crockford is Crockford's base 32: no I, L, O or U, which the eye confuses.
 const crockford = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
@@ -34,4 +37,15 @@ func IsID(s string) bool {
 		}
 	}
 	return true
+}
+
+// FollowingID returns the id of a further event that one form writes: the same
+// for the same form and word, so that a form sent twice stays once.
+func FollowingID(form, word string) string {
+	sum := sha256.Sum256([]byte("bedweek id 1\n" + form + "\n" + word))
+	b := sum[:idLength]
+	for i := range b {
+		b[i] = crockford[b[i]&31]
+	}
+	return string(b)
 }

@@ -15,9 +15,11 @@ type step struct {
 // answers, the one it takes back, the one that started its planting.
 func (s step) causes() []string {
 	var ids []string
-	add := func(id string) {
-		if IsID(id) && id != s.ID {
-			ids = append(ids, id)
+	add := func(all ...string) {
+		for _, id := range all {
+			if IsID(id) && id != s.ID {
+				ids = append(ids, id)
+			}
 		}
 	}
 	add(s.Parent)
@@ -37,13 +39,9 @@ func (s step) causes() []string {
 		add(b.Lot)
 	case Handover:
 		add(b.Planting)
-		for _, id := range b.OneOf {
-			add(id)
-		}
+		add(b.OneOf...)
 	case Moved:
-		for _, id := range b.OneOf {
-			add(id)
-		}
+		add(b.OneOf...)
 	case Naming:
 		add(b.Planting)
 		add(b.From)
@@ -64,6 +62,8 @@ func (s step) causes() []string {
 		add(b.Planting)
 	case Caption:
 		add(b.Picture)
+	case Agreement:
+		add(b.Answers...)
 	case Wish:
 		add(b.Plan)
 	}

@@ -166,6 +166,8 @@ func (r *replayer) apply(s step) {
 		r.wishes = append(r.wishes, WishNote{Event: s.ID, On: s.Happened, Wish: b})
 	case KeptPlan:
 		r.kept = append(r.kept, KeptNote{Event: s.ID, KeptPlan: b})
+	case Agreement:
+		r.questions.agree(b)
 	case Dismissal:
 		r.dismissed[b.Task] = b.Why
 	case Sound:

@@ -137,6 +137,7 @@ func TestTwoAnswersAreBothKept(t *testing.T) {
 	b := by("tablet", event(t, Counted, "2015-05-01", Count{Planting: s.ID, Count: 25}))
 	same := by("tablet", event(t, Counted, "2015-05-01", Count{Planting: s.ID, Count: 22}))
 	later := by("tablet", event(t, Counted, "2015-05-08", Count{Planting: s.ID, Count: 20}))
+	both := event(t, Agreed, "2015-05-02", Agreement{Answers: []string{a.ID, b.ID}})
 	for _, tt := range []struct {
 		name   string
 		events []Event
@@ -148,6 +149,10 @@ func TestTwoAnswersAreBothKept(t *testing.T) {
 		{"another day is another question", []Event{s, a, later}, 0},
 		{"the second knew of the first", []Event{s, a, after(a, b)}, 0},
 		{"one taken back", []Event{s, a, b, event(t, Voided, "2015-05-02", Void{Event: a.ID})}, 0},
+		{"both were agreed to stand", []Event{s, a, b, both}, 0},
+		{"the agreement came home first", []Event{s, both, a, b}, 0},
+		{"an agreement about others", []Event{s, a, b, event(t, Agreed, "2015-05-02", Agreement{Answers: []string{a.ID, later.ID}})}, 1},
+		{"the agreement taken back", []Event{s, a, b, both, event(t, Voided, "2015-05-02", Void{Event: both.ID})}, 1},
 		{"two ends", []Event{s, by("phone", event(t, Pulled, "2015-07-01", Ended{Planting: s.ID})),
 			by("tablet", event(t, Lost, "2015-07-03", Ended{Planting: s.ID, Cause: "dried"}))}, 1},
 	} {

@@ -83,6 +83,8 @@ func sense(k Kind, body any, fields map[string]json.RawMessage) Faults {
 		f.sound(b)
 	case Caption:
 		f.caption(b)
+	case Agreement:
+		f.agreement(b)
 	case Restoration:
 		f.restoration(b)
 	case Void:

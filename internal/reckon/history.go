@@ -38,6 +38,7 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 	back := ledger.TakenBack(events)
 	where := map[string]string{} // planting to space
 	what := map[string]string{}  // planting to words
+	at := map[string]string{}    // entry to space
 	for _, p := range FromFile(g) {
 		where[p.ID], what[p.ID] = p.Space, cropWords(book, p.Crop, p.Variety)
 	}
@@ -125,6 +126,9 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		case ledger.Assumption:
 			t.Space = b.Space
 			t.Note.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)
+		case ledger.Agreement:
+			t.Space = at[b.Answers[0]]
+			t.Note.Words = "Differing answers were looked at; all of them stand." + withNote(b.Note)
 		case ledger.Look:
 			t.Space = b.Space
 			if b.Planting != "" {
@@ -134,6 +138,7 @@ func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told
 		default:
 			continue
 		}
+		at[e.ID] = t.Space
 		if t.Space != "" {
 			out = append(out, t)
 		}
