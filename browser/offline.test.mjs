@@ -8,6 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
 import { chromium } from 'playwright-core';
+import { large, opener, shots, sound, unprintable, wide } from './looks.mjs';
 
 const root = new URL('..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'offline-'));
@@ -247,4 +248,31 @@ test('without script the form goes straight to the program', async () => {
   assert.match(await page.textContent('.saved'), /Saved/);
   assert.equal(await entries(), was + 1);
   await context.close();
+});
+
+test('two answers to one question stand side by side; a choice by keyboard settles them', async () => {
+  const open = opener(() => browser, () => url, /status of 422/);
+  for (const width of [390, 1280]) {
+    const page = await open('/safe', width);
+    await sound(page, `/safe at ${width}`);
+    await page.screenshot({ path: `${shots}/knot-${width}.png`, fullPage: true });
+    await page.locator('.knot').screenshot({ path: `${shots}/knot-only-${width}.png` });
+    const [a, b] = await page.locator('.sides li').evaluateAll(all => all.map(e => e.getBoundingClientRect()).map(r => [r.left, r.top]));
+    assert.equal(a[1] === b[1], width > 700, 'side by side where there is room');
+    if (width > 700) await page.pdf({ path: `${shots}/safe.pdf`, format: 'A4' });
+    assert.deepEqual(await unprintable(page), [], 'on paper');
+    await page.context().close();
+  }
+  const page = await open('/safe', 320);
+  await large(page);
+  assert.deepEqual(await wide(page), [], 'text twice as large');
+  await page.locator('#third0').fill('many');
+  await page.locator('#third0').press('Enter');
+  assert.match(await page.locator('#f-third0').innerText(), /whole number/);
+  assert.equal(await page.locator('#third0').inputValue(), 'many');
+  await page.getByRole('button', { name: /Keep this answer, by home/ }).focus();
+  await page.keyboard.press('Enter');
+  assert.match(await page.locator('.saved').innerText(), /Settled/);
+  assert.equal(await page.locator('.knot').count(), 0);
+  await page.context().close();
 });

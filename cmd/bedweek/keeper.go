@@ -258,7 +258,7 @@ func (k *keeper) safety(ctx context.Context) (web.Safety, error) {
 		return web.Safety{}, err
 	}
 	dir := k.d.led.Dir()
-	s := web.Safety{Backups: ledger.Backups(dir), Entries: int64(len(events)), Disputes: state.Disputes, Phones: k.h.gate != nil}
+	s := web.Safety{Backups: ledger.Backups(dir), Entries: int64(len(events)), Knots: web.KnotsOf(state.Disputes, events), Phones: k.h.gate != nil}
 	s.Newer = s.Entries
 	if n := len(s.Backups); n > 0 {
 		s.Newer = max(0, s.Entries-s.Backups[n-1].Entries)

@@ -85,6 +85,19 @@ func wholeHouseIn(t testing.TB, dir string) *wholeHouse {
 			t.Fatal(err)
 		}
 	}
+	events, err := led.Events(context.Background())
+	if err != nil {
+		t.Fatal(err)
+	}
+	for n, device := range []string{"home", "phone"} { // two answers to one question
+		e, err := ledger.NewEvent(device, g.From, ledger.Counted, ledger.Count{Planting: events[1].ID, Count: 4 + n})
+		if err == nil {
+			_, err = led.Append(context.Background(), e)
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+	}
 	if _, err := led.Backup(context.Background(), ""); err != nil {
 		t.Fatal(err)
 	}

@@ -52,21 +52,21 @@ type Keeping struct {
 
 // Safety is what is known of how well the record is kept.
 type Safety struct {
-	Backups  []ledger.Proof // proven when made, oldest first
-	Entries  int64          // in the record now
-	Newer    int64          // of them, not in the last backup
-	Checked  time.Time      // last full check; zero = not yet
-	CheckOK  bool
-	Words    []string // what the check found
-	Drill    ledger.Drilled
-	Drilled  bool
-	Devices  []Strand
-	Free     uint64 // bytes
-	FreeOf   bool   // Free is known
-	Epoch    string
-	Disputes []ledger.Dispute
-	Trouble  string // what went wrong in the background, "" = nothing
-	Phones   bool   // the home network is open
+	Backups []ledger.Proof // proven when made, oldest first
+	Entries int64          // in the record now
+	Newer   int64          // of them, not in the last backup
+	Checked time.Time      // last full check; zero = not yet
+	CheckOK bool
+	Words   []string // what the check found
+	Drill   ledger.Drilled
+	Drilled bool
+	Devices []Strand
+	Free    uint64 // bytes
+	FreeOf  bool   // Free is known
+	Epoch   string
+	Knots   []Knot // questions answered differently, until settled
+	Trouble string // what went wrong in the background, "" = nothing
+	Phones  bool   // the home network is open
 }
 
 // Strand is one device: what it brought home, and what it still holds.
@@ -104,6 +104,7 @@ func (s *site) keepingRoutes() []route {
 	return []route{
 		{"/restore", s.view(s.restoreAsk), s.restoreDo},
 		{"/check", nil, s.checkNow},
+		{"/knot", nil, s.settle},
 		{"/recovery", s.view(s.recoverySheet), nil},
 		{"/photo", nil, s.savePhoto},
 		{"/voice", nil, s.saveVoice},

@@ -49,10 +49,17 @@ func (k *keptGarden) options(day *reckon.Day) Options {
 		_, err = k.led.Append(ctx, e)
 		return e.ID, err
 	}
+	o.Void = func(ctx context.Context, event string) error {
+		_, err := o.Record(ctx, ledger.Voided, day.Date, event, ledger.Void{Event: event})
+		return err
+	}
 	o.Keeping = &Keeping{
 		Safety: func(ctx context.Context) (Safety, error) {
 			events, err := k.led.Events(ctx)
 			s := Safety{Backups: ledger.Backups(k.led.Dir()), Entries: int64(len(events)), Newer: int64(len(events)), Free: 5 << 30, FreeOf: true}
+			if st, serr := k.led.State(ctx); serr == nil {
+				s.Knots = KnotsOf(st.Disputes, events)
+			}
 			k.mu.Lock()
 			defer k.mu.Unlock()
 			s.Devices = []Strand{{Name: "home", Entries: len(events), Last: k.now(), Homes: []time.Time{k.now().Add(-240 * time.Hour), k.now()}, Waiting: 0, Heard: k.now()},
@@ -156,6 +163,9 @@ func TestServeKept(t *testing.T) {
 	}
 	addr, dir, _ := strings.Cut(*serveKept, ",")
 	k, _ := kept(t, dir, time.Now)
+	if n, _ := k.led.Head(); n == 0 {
+		k.tie(t)
+	}
 	o := k.options(richDay())
 	o.Hosts = []string{"127.0.0.1", "garden.test"}
 	h, err := New(o)

@@ -28,22 +28,25 @@ type SafePage struct {
 	Drill string
 	Free  string
 	Braid Braid
+	Knots []KnotShown
 	Forms [2]string
 }
 
 // safe draws the page.
-func (s *site) safe(r *http.Request, day *reckon.Day) (page, error) {
+func (s *site) safe(r *http.Request, day *reckon.Day) (page, error) { return s.safePage(r, day) }
+
+func (s *site) safePage(r *http.Request, day *reckon.Day) (*SafePage, error) {
 	p := &SafePage{Frame: s.framed(r, day, "Is what I wrote kept?", "safe"), Form: ledger.NewID()}
 	p.Proven, p.HasOne = s.proven(r.Context())
 	if s.o.Keeping != nil {
-		return p, s.safeKept(r, p)
+		return p, s.safeKept(r, day, p)
 	}
 	p.Audit, p.AuditOK = s.o.Audit(r.Context())
 	return p, nil
 }
 
 // safeKept fills in all that the program around the pages knows.
-func (s *site) safeKept(r *http.Request, p *SafePage) error {
+func (s *site) safeKept(r *http.Request, day *reckon.Day, p *SafePage) error {
 	k, err := s.o.Keeping.Safety(r.Context())
 	if err != nil {
 		return err
@@ -80,6 +83,7 @@ func (s *site) safeKept(r *http.Request, p *SafePage) error {
 		p.Free = megabytes(k.Free) + " are free on this disk."
 	}
 	p.Braid = braid(now, k.Devices)
+	p.Knots = showKnots(day, k.Knots)
 	return nil
 }
 
