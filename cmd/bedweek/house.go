@@ -238,9 +238,6 @@ func (h *house) attend(ctx context.Context, d *desk, tell bool) (code int, again
 		fmt.Fprintf(h.w.err, "bedweek: %v\n", d.led.Stopped())
 		return exitNo, ""
 	case again = <-h.again:
-		if err := h.pause("The record is put back to a backup. This takes some seconds."); err != nil {
-			fmt.Fprintf(h.w.err, "bedweek: %v\n", err)
-		}
 		return exitDone, again
 	case <-ctx.Done():
 		return exitDone, ""
@@ -261,7 +258,8 @@ func (h *house) restore(path string) {
 	fmt.Fprintln(h.w.err, backWords(b))
 }
 
-// ask takes a restore in hand; the pages pause right after.
+// ask takes a restore in hand. The pages pause before it answers, so that
+// nobody is shown the old record once more and takes it for the new.
 func (h *house) ask(file string) error {
 	path, err := h.backup(file)
 	if err != nil {
@@ -277,7 +275,7 @@ func (h *house) ask(file string) error {
 	}
 	h.busy = true
 	h.again <- path
-	return nil
+	return h.pause("The record is put back to a backup. This takes some seconds.")
 }
 
 // backup finds one of the folder's own backups by its name.
@@ -315,9 +313,6 @@ func (h *house) refused(ctx context.Context, why error) (code int, again string)
 	fmt.Fprintln(h.w.err, "The page there says what you can do.")
 	select {
 	case again = <-h.again:
-		if err := h.pause("The record is put back to a backup. This takes some seconds."); err != nil {
-			fmt.Fprintf(h.w.err, "bedweek: %v\n", err)
-		}
 		return exitDone, again
 	case <-h.errs:
 	case <-ctx.Done():
