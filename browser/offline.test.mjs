@@ -270,7 +270,7 @@ test('two answers to one question stand side by side; a choice by keyboard settl
   await page.locator('#third0').press('Enter');
   assert.match(await page.locator('#f-third0').innerText(), /whole number/);
   assert.equal(await page.locator('#third0').inputValue(), 'many');
-  await page.getByRole('button', { name: /Keep this answer, by home/ }).focus();
+  await page.getByRole('button', { name: /Keep this one, by home/ }).focus();
   await page.keyboard.press('Enter');
   assert.match(await page.locator('.saved').innerText(), /Settled/);
   assert.equal(await page.locator('.knot').count(), 0);

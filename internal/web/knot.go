@@ -101,7 +101,7 @@ func showKnots(day *reckon.Day, knots []Knot) []KnotShown {
 		}
 		for _, a := range k.Answers {
 			s.Written = append(s.Written, a.Written.Format("2 January 2006, 15:04"))
-			s.Keep = append(s.Keep, "Keep this answer, by "+a.Who+": "+a.Words)
+			s.Keep = append(s.Keep, "Keep this one, by "+a.Who+": "+a.Words)
 		}
 		out = append(out, s)
 	}

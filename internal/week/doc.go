@@ -9,7 +9,7 @@
 // everything again in a new epoch); the record is a real ledger on disk, with
 // real restores. A run that fails prints its seed and is played again by it.
 // Planted faults (a phone that sends only what changed since it last sent; one
-// that keeps nothing for a new epoch; last word by device clock) must be
+// that keeps nothing for a new epoch; one that takes no answer for a yes) must be
 // caught. Method after "Testing sync at Dropbox" (2020).
 //
 // Range: "no loss in N runs" bounds the true rate at about 3/N (95 %).
