@@ -293,11 +293,13 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 const (
 	firstStep = 0.1
 	warmStep  = 0.03
-	lastStep  = 0.001
+	lastStep  = 0.002
 	keepWay   = 0.9  // of the direction of the steps before
 	keepSize  = 0.99 // of the mean square slope seen before
 	keepMean  = 0.98 // of the running mean of the prices
-	fullLook  = 8    // steps between looks at all options
+	fullLook  = 24   // steps between looks at all options
+	nearLeast = 0.1  // meals from paying within which an option is always looked at
+	nearStep  = 10   // meals more for a step of 1: prices that move far may bring it near
 	sparse    = 7    // at first one option in so many stands for all
 	sparseFor = 0.15 // of the work
 )
@@ -334,7 +336,7 @@ func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64
 		case n%fullLook == 0 || coarse:
 			coarse = false
 			see(a.value(x, a.everything()), x)
-			some = a.near(-0.3 - 30*step)
+			some = a.near(-nearLeast - nearStep*step)
 			tell(best)
 		default:
 			a.value(x, some)

@@ -218,7 +218,9 @@ const aloneShare = 0.6
 func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 	total := float64(lim.Work / tasks)
 	w.screen()
-	if t == 0 && lim.Prior != nil {
+	prior := t == 0 && lim.Prior != nil
+	if prior {
+		w.perFuture(true) // so that what is found is never below what it starts from
 		w.follow(lim.Prior)
 	}
 	w.refill(w.open, taste{by: byRoot + t%2}, w.rng)
@@ -226,10 +228,12 @@ func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 	w.steps = w.steps[:0]
 	w.remember(&w.best)
 	tell()
-	w.dig(ctx, int(meanShare*total), tell)
-	w.load(&w.best)
-	w.perFuture(true)
-	w.remember(&w.best)
+	if !prior {
+		w.dig(ctx, int(meanShare*total), tell)
+		w.load(&w.best)
+		w.perFuture(true)
+		w.remember(&w.best)
+	}
 	w.dig(ctx, int(aloneShare*total), tell)
 }
 
