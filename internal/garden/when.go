@@ -18,6 +18,13 @@ const (
 // notADate says why a text is no date.
 type notADate struct{ what, remedy string }
 
+// When reads a date as a garden file takes it: "early March 2015", "about
+// 2013". ok is false when it is none.
+func When(text string, south bool) (w cal.Window, ok bool) {
+	w, bad := when(text, south)
+	return w, bad == nil
+}
+
 // when reads a date as gardeners say it. Widths are ours: a month is its
 // days; "early", "mid" and "late" its thirds; "about" adds a week to a day,
 // ten days to a month, half a year to a year; seasons are three whole months,

@@ -147,6 +147,7 @@ func TestBadAnswersAreNamedAtTheField(t *testing.T) {
 		{"outside", "/entry/space", "where", map[string]string{"kind": "bag", "where": "300 m east, 2 m north"}, "outside the plot"},
 		{"two at one place", "/entry/space", "where", map[string]string{"kind": "bag", "where": "8 m east, 1 m north"}, "stands where tub stands"},
 		{"a date in the future", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 kale, since May 2016"}, "future"},
+		{"before its soil was filled", "/entry/space", "standing", map[string]string{"kind": "bag", "medium": "fresh", "standing": "2 kale, since May 2014"}, "filled in 2015"},
 		{"no such crop", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 kalle, since 2014"}, "Did you mean kale"},
 		{"a name too long", "/entry/space", "name", map[string]string{"kind": "bag", "name": strings.Repeat("x", 90)}, "At most 80"},
 		{"a want in words", "/entry/wants", "salad", map[string]string{"salad": "lots"}, "number of meals"},

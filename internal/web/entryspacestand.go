@@ -28,6 +28,10 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 			p.said("standing", bad)
 			continue
 		}
+		if words := beforeItsSoil(d, f, v); words != "" && !slices.Contains(had, l) {
+			p.said("standing", []garden.Said{{Words: words}})
+			continue
+		}
 		if blank.Count {
 			v = v.With("count", garden.Text(fmt.Sprint(s.usualCount(v.Get("crop"), f))))
 			guessed = true
@@ -91,6 +95,18 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 	if s.laterThanFile(d, fresh) {
 		p.put(d.today.Long(), "from")
 	}
+}
+
+// beforeItsSoil says that a planting is older than the soil it is said to stand
+// in; "" when it is not, or when that is not known.
+func beforeItsSoil(d *described, f spaceFields, v garden.Value) string {
+	b, ok := d.g.Batch(garden.BatchID(f.medium))
+	when, known := garden.When(or(v.Get("set out"), v.Get("since")), d.g.Place.LatDeg < 0)
+	if !ok || !known || b.Since == 0 || when.Late.Year() >= b.Since {
+		return ""
+	}
+	return fmt.Sprintf("The %s began in %d, and its soil was filled in %d. Correct one of the two; for a plant moved in with its roots give the day it was set out here.",
+		v.Get("crop"), when.Late.Year(), b.Since)
 }
 
 // laterThanFile reports whether plantings began after the day the file speaks
