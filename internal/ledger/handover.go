@@ -51,6 +51,8 @@ type Thread struct {
 type Take struct {
 	From  string
 	Count int
+
+	counts int // how often From had been counted by then
 }
 
 // Handed is one hand-over.
@@ -109,7 +111,7 @@ func (r *replayer) handOver(s step, b Handover) {
 			p = r.part(s, p, b.Count)
 		case p.Known && b.Count > p.Count:
 			r.differ("%s: %d %s on %s, but %d stood by the entries.", p.words(), b.Count, s.Kind, s.Happened.Long(), p.Count)
-			p.Count, p.Removed = b.Count, 0
+			r.counted(p, b.Count)
 		case p.Known && b.Count > 0:
 			p.Removed += p.Count - b.Count
 			p.Count = b.Count
@@ -169,7 +171,7 @@ func (r *replayer) fromOneOf(s step, ids []string, n int) *Planting {
 	takes := shares(from, min(n, total))
 	for i, p := range from {
 		t.From = append(t.From, p.ID)
-		t.Takes = append(t.Takes, Take{p.ID, takes[i]})
+		t.Takes = append(t.Takes, Take{p.ID, takes[i], r.counts[p.ID]})
 		p.Count -= takes[i]
 		p.Removed += takes[i]
 		if all {

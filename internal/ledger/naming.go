@@ -158,22 +158,36 @@ func (r *replayer) line(p *Planting) []string {
 
 // giveBack puts plants taken by shares back, once it is known which of several
 // plantings they came from. A planting that has not enough keeps what it has,
-// and the rest stays as shared.
+// and the rest stays as shared. One counted since keeps its count: the eye
+// that counted it saw what had been taken.
 func (r *replayer) giveBack(p *Planting, t *Thread, from string) {
 	source := r.plantings[from]
 	if from == "" || source == nil || len(t.Takes) == 0 {
 		return
+	}
+	counted := func(id string) bool {
+		for _, k := range t.Takes {
+			if k.From == id {
+				return r.counts[id] != k.counts
+			}
+		}
+		return false
 	}
 	for i, k := range t.Takes {
 		other := r.plantings[k.From]
 		if k.From == from || other == nil || other.Ended != 0 || source.Ended != 0 {
 			continue
 		}
-		n := min(k.Count, source.Count)
-		source.Count -= n
-		source.Removed += n
-		other.Count += n
-		other.Removed -= n
+		n := k.Count
+		if !counted(from) {
+			n = min(n, source.Count)
+			source.Count -= n
+			source.Removed += n
+		}
+		if !counted(k.From) {
+			other.Count += n
+			other.Removed -= n
+		}
 		t.Takes[i].Count -= n
 		r.touched[k.From], r.touched[from] = true, true
 		for j := range t.Takes {

@@ -9,7 +9,7 @@ import (
 
 // replayRules numbers the rules below. A change in them raises it, and the
 // planting table of older files is then made again at the next start.
-const replayRules = 2
+const replayRules = 3
 
 // Replay returns what the events amount to. It is pure: the same events give
 // the same state in any order of the slice. Plantings of the garden file
@@ -64,6 +64,7 @@ type replayer struct {
 	pictures    []PictureNote
 	lots        map[string]*LotState
 	threads     map[string]*Thread
+	counts      map[string]int // by planting: how often it was counted
 	traits      []TraitNote
 	works       []DoneNote
 	sounds      []SoundNote
@@ -79,7 +80,7 @@ type replayer struct {
 func newReplayer(standing []Planting) *replayer {
 	r := &replayer{
 		plantings: map[string]*Planting{}, spaces: map[string]SpaceLook{}, dismissed: map[string]string{},
-		questions: newQuestions(), lots: map[string]*LotState{}, threads: map[string]*Thread{},
+		questions: newQuestions(), lots: map[string]*LotState{}, threads: map[string]*Thread{}, counts: map[string]int{},
 		forecasts: map[string]ForecastNote{},
 		here:      map[string]bool{}, awaited: map[string]bool{}, touched: map[string]bool{},
 	}
@@ -233,11 +234,11 @@ func (r *replayer) setOut(s step, b Started) {
 	}
 	p.Space, p.SetOut = b.Space, s.Happened
 	p.name(b)
-	if b.Count > 0 {
+	if b.Count > 0 && (!p.Known || b.Count != p.Count) {
 		if !p.Known {
 			p.Began = b.Count
 		}
-		p.Count, p.Known, p.Removed = b.Count, true, 0
+		r.counted(p, b.Count)
 	}
 }
 
@@ -275,6 +276,13 @@ func (r *replayer) end(s step, b Ended) {
 	p.Count, p.Ended, p.Cause = 0, s.Happened, b.Cause
 }
 
+// counted sets a planting's count to what was said to stand. What was taken
+// from it before is in that count, whatever is told of it later.
+func (r *replayer) counted(p *Planting, n int) {
+	p.Count, p.Known, p.Removed = n, true, 0
+	r.counts[p.ID]++
+}
+
 // count believes the eye, and says by how much the entries were out.
 func (r *replayer) count(s step, b Count) {
 	p := r.planting(s, b.Planting)
@@ -292,7 +300,7 @@ func (r *replayer) count(s step, b Count) {
 	if !p.Known && p.Began == 0 {
 		p.Began = b.Count
 	}
-	p.Count, p.Known, p.Removed = b.Count, true, 0
+	r.counted(p, b.Count)
 	switch {
 	case b.Count == 0 && p.Ended == 0:
 		p.Ended, p.Cause = s.Happened, "none left by eye"
