@@ -11,10 +11,16 @@ import (
 )
 
 var (
-	kills = flag.Int("kills", 30, "how many times the child is killed; 300 in the check of each change")
-	flips = flag.Int("flips", 100, "how many single bits are turned")
-	seed  = flag.Uint64("seed", 1, "of the moments of killing and the bits turned")
+	kills  = flag.Int("kills", 30, "how many times the child is killed; 300 in the check of each change")
+	raised = flag.Int("raised", 10, "how many times the child is killed while it brings a record to a newer layout")
+	fails  = flag.Int("fails", 0, "the last sync that is made to fail, each from the first on; 0 = seven of the first thirty")
+	asks   = flag.Int("asks", 200, "how many requests are traced to the disk")
+	flips  = flag.Int("flips", 100, "how many single bits are turned")
+	seed   = flag.Uint64("seed", 1, "of the moments of killing and the bits turned")
 )
+
+// nextLayouts is the tag of a child that knows two layouts more.
+const nextLayouts = "next_layouts"
 
 // builds holds one child for each planted fault.
 type builds struct {
@@ -31,7 +37,7 @@ func TestMain(m *testing.M) {
 		panic(err)
 	}
 	made = builds{dir: dir, once: map[string]func() (string, error){}}
-	for _, tag := range []string{"", "mutant_ack_early", "mutant_sync_off", "mutant_sync_normal", "mutant_no_chain"} {
+	for _, tag := range []string{"", "mutant_ack_early", "mutant_sync_off", "mutant_sync_normal", "mutant_no_chain", nextLayouts, nextLayouts + ",mutant_mark_early"} {
 		made.once[tag] = sync.OnceValues(func() (string, error) { return build(dir, tag) })
 	}
 	code := m.Run()

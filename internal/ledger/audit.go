@@ -69,6 +69,10 @@ func Audit(dir string) Report {
 
 func auditRecord(ctx context.Context, r *Report, dir string, steps []migration) {
 	present, err := found(dir, steps)
+	if path := filepath.Join(dir, dataName); err == nil && begunOnly(path) {
+		r.add("file", "A first start was cut off before anything was kept. The next start begins the record.", nil)
+		return
+	}
 	if err == nil && !present {
 		err = fmt.Errorf("%w: there is no %s in %s", ErrNotLedger, dataName, dir)
 	}

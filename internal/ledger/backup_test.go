@@ -209,7 +209,7 @@ func TestThinBackups(t *testing.T) {
 // twoSteps is a program of the future with one more migration.
 func twoSteps(t *testing.T, second string) fstest.MapFS {
 	t.Helper()
-	first, err := shipped.ReadFile("migrations/0001_ledger.sql")
+	first, err := layouts.ReadFile("migrations/0001_ledger.sql")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -27,11 +27,14 @@ func peek(path string, mine int) (present bool, err error) {
 		return false, fmt.Errorf("reading %s: %w", path, err)
 	}
 	defer f.Close()
+	if begunOnly(path) {
+		return false, nil
+	}
 	var h [100]byte
 	n, err := io.ReadFull(f, h[:])
 	switch {
 	case n == 0 && errors.Is(err, io.EOF):
-		return emptyFile(path)
+		return true, fmt.Errorf("reading %s: %w: the file is empty", path, ErrDamaged)
 	case n < len(h):
 		return true, fmt.Errorf("reading %s: %w: it is cut off after %d bytes", path, ErrDamaged, n)
 	case string(h[:16]) != "SQLite format 3\x00":
@@ -47,14 +50,26 @@ func peek(path string, mine int) (present bool, err error) {
 	return true, nil
 }
 
-// emptyFile tells a first start that was cut off, when SQLite had made the
-// file and nothing else, from a record that was emptied.
-func emptyFile(path string) (bool, error) {
+// begunOnly reports whether path is left of a first start that was cut off:
+// SQLite had made the file, at most its first page with the journal of making
+// it, and no mark of a kept entry is there. Such a file never held an entry.
+func begunOnly(path string) bool {
 	if _, err := os.Stat(filepath.Join(filepath.Dir(path), headName)); err == nil {
-		return true, fmt.Errorf("reading %s: %w: the file is empty", path, ErrDamaged)
+		return false
 	}
-	return false, nil
+	st, err := os.Stat(path)
+	if err != nil || st.Size() > firstPage {
+		return false
+	}
+	if st.Size() == 0 {
+		return true
+	}
+	journal, err := os.Stat(path + "-journal")
+	return err == nil && journal.Size() > 0
 }
+
+// firstPage is the size of the first page of a new database, in bytes.
+const firstPage = 4096
 
 // programOf asks a file that is too new which program made it. The file is
 // opened so that nothing beside it is made either.

@@ -34,8 +34,8 @@ func (s *site) saveArchive(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, ErrNotThere)
 		return
 	}
-	file, words, why := s.o.Entry.Archive(r.Context())
 	s.saveRead(w, r, func(r *http.Request, d *described, _ url.Values) (*FormPage, error) {
+		file, words, why := s.o.Entry.Archive(r.Context()) // once for a form sent twice
 		p, err := s.weatherForm(r, d, nil)
 		if err != nil {
 			return nil, err

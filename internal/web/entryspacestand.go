@@ -92,7 +92,7 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 		}
 		p.list(items, path...)
 	}
-	if s.laterThanFile(d, fresh) {
+	if d.g.From != 0 && d.g.From < d.today { // what stands now is told of today
 		p.put(d.today.Long(), "from")
 	}
 }
@@ -107,15 +107,6 @@ func beforeItsSoil(d *described, f spaceFields, v garden.Value) string {
 	}
 	return fmt.Sprintf("The %s began in %d, and its soil was filled in %d. Correct one of the two; for a plant moved in with its roots give the day it was set out here.",
 		v.Get("crop"), when.Late.Year(), b.Since)
-}
-
-// laterThanFile reports whether plantings began after the day the file speaks
-// of, which then moves on to today.
-func (s *site) laterThanFile(d *described, all []garden.Value) bool {
-	if d.g.From == 0 || d.g.From >= d.today {
-		return false
-	}
-	return true
 }
 
 func sameValue(a, b garden.Value) bool {

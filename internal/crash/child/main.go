@@ -2,6 +2,7 @@
 //
 //	child append DIR   appends entries and prints "ack ID DIGEST" for each
 //	child check DIR... audits and reads records, one line of JSON for each
+//	child open DIR     opens and closes a record, and says when each is done
 //
 // It ends with code 3 when writing has stopped for good.
 package main
@@ -40,6 +41,8 @@ func main() {
 	case "append":
 		w := writer{marks: *marks, wait: *wait, seed: *seed}
 		err = w.run(flag.Arg(1), *clients, *count, *backup)
+	case "open":
+		err = open(flag.Arg(1))
 	case "check":
 		err = check(flag.Args()[1:])
 	default:
@@ -173,6 +176,17 @@ func (w *writer) append(events ...ledger.Event) error {
 		say("ack %s %s", e.ID, hex.EncodeToString(e.Digest))
 	}
 	return nil
+}
+
+func open(dir string) error {
+	l, err := ledger.Open(dir, ledger.Options{Now: time.Now, Program: "crash child"})
+	if err != nil {
+		return err
+	}
+	say("open")
+	err = l.Close()
+	say("closed")
+	return err
 }
 
 // verdict is what check finds of one record.

@@ -1,0 +1,5 @@
+//go:build mutant_mark_early
+
+package ledger
+
+const plantedMarkEarly = true
