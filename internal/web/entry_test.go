@@ -368,8 +368,12 @@ func TestFetchedWeather(t *testing.T) {
 		t.Errorf("without a service: status %d", code)
 	}
 	var fail error
+	asked := 0
 	h := entryWith(t, f, func(o *Options) {
-		o.Entry.Archive = func(context.Context) (string, string, error) { return "weather-01234567.csv", "20 years", fail }
+		o.Entry.Archive = func(context.Context) (string, string, error) {
+			asked++
+			return "weather-01234567.csv", "20 years", fail
+		}
 		o.Entry.WeatherFrom = func(file string) string { return "An archive, fetched 1 April 2015 & " + file }
 	})
 	fail = errors.New("asking the archive: it could not be reached: no route")
@@ -377,8 +381,12 @@ func TestFetchedWeather(t *testing.T) {
 		t.Errorf("a service that is away: status %d, changed %v: %v", code, f.text != begun, faultWords.FindAllStringSubmatch(body, -1))
 	}
 	fail = nil
-	if code, _ := post(t, h, "/entry/archive", nil); code != http.StatusSeeOther || !strings.Contains(f.text, "weather: weather-01234567.csv") {
+	form := map[string]string{"form": ledger.NewID()}
+	if code, _ := sendForm(h, "/entry/archive", form); code != http.StatusSeeOther || !strings.Contains(f.text, "weather: weather-01234567.csv") {
 		t.Errorf("fetched: status %d\n%s", code, f.text)
+	}
+	if code, _ := sendForm(h, "/entry/archive", form); code != http.StatusSeeOther || asked != 2 {
+		t.Errorf("the same form again: status %d, the archive was asked %d times, want 2", code, asked)
 	}
 	for _, path := range []string{"/entry", "/entry/weather", "/entry/months"} {
 		w := httptest.NewRecorder()

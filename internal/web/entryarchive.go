@@ -24,7 +24,8 @@ func (s *site) offerArchive(p *FormPage, d *described) {
 }
 
 // saveArchive fetches twenty years for the place. The asking is done before
-// anything is locked: a slow service holds up nobody else's notes.
+// anything is locked: a slow service holds up nobody else's notes. A form that
+// was saved before asks nobody.
 func (s *site) saveArchive(w http.ResponseWriter, r *http.Request) {
 	if err := readForm(r); err != nil {
 		s.fail(w, r, err)
@@ -34,8 +35,15 @@ func (s *site) saveArchive(w http.ResponseWriter, r *http.Request) {
 		s.fail(w, r, ErrNotThere)
 		return
 	}
+	var (
+		file  string
+		words string
+		why   error
+	)
+	if s.firstTime(r) {
+		file, words, why = s.o.Entry.Archive(r.Context())
+	}
 	s.saveRead(w, r, func(r *http.Request, d *described, _ url.Values) (*FormPage, error) {
-		file, words, why := s.o.Entry.Archive(r.Context()) // once for a form sent twice
 		p, err := s.weatherForm(r, d, nil)
 		if err != nil {
 			return nil, err

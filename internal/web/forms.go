@@ -73,6 +73,16 @@ func (s *site) present(r *http.Request) (*reckon.Day, error) {
 	return day, err
 }
 
+// firstTime reports whether a form has a name of its own and was not saved before.
+func (s *site) firstTime(r *http.Request) bool {
+	id := r.PostForm.Get("form")
+	if !ledger.IsID(id) {
+		return false
+	}
+	_, before := s.sent.get(id)
+	return !before
+}
+
 // once saves a form, or finds that it was saved before, and then shows the
 // page it came from. A form that was saved with other words is an error.
 func (s *site) once(w http.ResponseWriter, r *http.Request, save func() (done, error)) error {
