@@ -198,8 +198,15 @@ func (c *crowd) pair(i int) {
 		c.t.Fatalf("no code on the page: %.300s", page)
 	}
 	form := url.Values{"code": {string(m[1])}, "name": {fmt.Sprintf("phone %d", i)}}.Encode()
-	if _, err := c.post(phone, c.private, "/pair", "application/x-www-form-urlencoded", []byte(form)); err != nil {
-		c.t.Fatalf("pairing phone %d: %v", i, err)
+	for try := 0; ; try++ {
+		_, err := c.post(phone, c.private, "/pair", "application/x-www-form-urlencoded", []byte(form))
+		if err == nil {
+			break
+		}
+		if try == 4 || !strings.Contains(err.Error(), "429") { // more than ten at once are slowed
+			c.t.Fatalf("pairing phone %d: %v", i, err)
+		}
+		time.Sleep(2 * time.Second)
 	}
 	c.phones = append(c.phones, phone)
 }
