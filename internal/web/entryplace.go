@@ -276,7 +276,7 @@ func readUpload(r *http.Request) (name string, data []byte, err error) {
 		if err := readForm(r); err != nil {
 			return "", nil, err
 		}
-		return "pasted.csv", []byte(r.PostForm.Get("paste")), nil
+		return "pasted.csv", pasted(r), nil
 	}
 	if err := r.ParseMultipartForm(maxUpload); err != nil {
 		if troubleOf(err).err == errLarge {
@@ -293,7 +293,12 @@ func readUpload(r *http.Request) (name string, data []byte, err error) {
 			return h.Filename, data, nil
 		}
 	}
-	return "pasted.csv", []byte(r.PostForm.Get("paste")), nil
+	return "pasted.csv", pasted(r), nil
+}
+
+// pasted is what was pasted. A browser sends every line end as two bytes.
+func pasted(r *http.Request) []byte {
+	return []byte(strings.ReplaceAll(r.PostForm.Get("paste"), "\r\n", "\n"))
 }
 
 // saveWeather keeps a weather file and names it in the garden.

@@ -92,6 +92,9 @@ func (s *site) saveRound(w http.ResponseWriter, r *http.Request) {
 		return
 	}
 	err := s.once(w, r, func() (done, error) {
+		if s.keptBefore(r, v.Get("form")) { // by now the plan may want more than was answered
+			return done{back: "/entry/round"}, nil
+		}
 		day, err := s.o.Day(r.Context())
 		if err != nil {
 			return done{}, err

@@ -5,13 +5,14 @@ const form = document.querySelector('form[data-keep]');
 const store = { get: k => { try { return localStorage.getItem(k); } catch { return null; } }, set: (k, v) => { try { localStorage.setItem(k, v); } catch { /* no room: the form works without */ } }, drop: k => { try { localStorage.removeItem(k); } catch { /* nothing kept */ } } };
 
 if (document.querySelector('.saved')) {
-  const sent = store.get('bedweek sent');
-  if (sent) { store.drop(sent); store.drop('bedweek sent'); }
+  for (const sent of (store.get('bedweek sent') ?? '').split('\n')) store.drop(sent);
+  store.drop('bedweek sent');
 }
 
-if (form && (!form.enctype.startsWith('multipart') || form.dataset.keep === '/entry/space')) { // a file cannot be put back, words can
-  const key = `bedweek ${location.pathname}${location.search}`;
-  const fields = () => [...form.elements].filter(e => e.name && e.type !== 'hidden' && e.type !== 'submit' && e.type !== 'file');
+if (form) { // a file cannot be put back, words can
+  const keyOf = page => `bedweek ${page}${location.search}`;
+  const key = keyOf(form.dataset.keep);
+  const fields = () => [...form.elements].filter(e => e.name && !e.hidden && e.type !== 'hidden' && e.type !== 'submit' && e.type !== 'file');
   const value = e => (e.type === 'radio' || e.type === 'checkbox' ? e.checked : e.value);
   const first = JSON.stringify(fields().map(value));
   let kept = null;
@@ -25,7 +26,8 @@ if (form && (!form.enctype.startsWith('multipart') || form.dataset.keep === '/en
     form.before(said);
   }
   form.addEventListener('input', () => store.set(key, JSON.stringify({ first, now: fields().map(value) })));
-  form.addEventListener('submit', () => store.set('bedweek sent', key));
+  // With a later page of several, what was typed on the first is done with too.
+  form.addEventListener('submit', () => store.set('bedweek sent', [key, ...(form.dataset.from ? [keyOf(form.dataset.from)] : [])].join('\n')));
 }
 
 const locate = document.getElementById('locate');
