@@ -103,6 +103,7 @@ const (
 	Ground      Kind = "open ground"
 	Bench       Kind = "bench" // potting bench: trays hardening, nothing rooted
 	LampShelf   Kind = "lamp shelf"
+	Heap        Kind = "heap" // of compost: nothing rooted
 )
 
 // Space is one growing space.
@@ -157,8 +158,9 @@ func (s Space) VolumeL() float64 {
 	return s.AreaM2() * s.Depth.M * 1000
 }
 
-// Grows reports whether crops root here through their life (not lamps, not bench).
-func (s Space) Grows() bool { return s.Kind != LampShelf && s.Kind != Bench }
+// Grows reports whether crops root here through their life (not lamps, not
+// bench, not heap).
+func (s Space) Grows() bool { return s.Kind != LampShelf && s.Kind != Bench && s.Kind != Heap }
 
 // Support is something to climb on.
 type Support struct {

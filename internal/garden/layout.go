@@ -146,7 +146,7 @@ func (r *reader) crowded(s Space) {
 	book, ok := r.book.(interface {
 		SpacingM(id string) (float64, bool)
 	})
-	if !ok || s.AreaM2() <= 0 || s.Kind == LampShelf || s.Kind == Bench {
+	if !ok || s.AreaM2() <= 0 || !s.Grows() {
 		return
 	}
 	need, count := 0.0, 0

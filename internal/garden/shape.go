@@ -84,7 +84,7 @@ func spaceShape() shape {
 		{name: "name"},
 		{name: "kind", needed: true, words: []string{string(RaisedBed), string(ElevatedBed), string(Bag),
 			string(PocketBag), string(Reservoir), string(Tier), string(Railing), string(Hanging), string(Ground),
-			string(Bench), string(LampShelf)}},
+			string(Bench), string(LampShelf), string(Heap)}},
 		{name: "east"}, {name: "north"}, {name: "turn"}, {name: "length"}, {name: "width"}, {name: "across"},
 		{name: "shape"}, {name: "floor"}, {name: "rim"}, {name: "depth"}, {name: "volume"}, {name: "pockets"}, {name: "medium"},
 		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "emitter flow"}, {name: "emitter spacing"},

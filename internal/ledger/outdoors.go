@@ -27,7 +27,7 @@ type (
 	}
 	// Reading is what one's own thermometer or rain gauge said.
 	Reading struct {
-		What  string  `json:"what"`            // ReadLow, ReadHigh or ReadRain
+		What  string  `json:"what"`            // ReadLow, ReadHigh, ReadRain or ReadHeap
 		Value float64 `json:"value"`           // °C, or mm
 		Space string  `json:"space,omitempty"` // "" = the garden's own instrument
 		Hour  int     `json:"hour,omitempty"`  // when it was read
@@ -39,6 +39,7 @@ type (
 const (
 	ReadLow  = "low"  // coldest air since the day before
 	ReadHigh = "high" // warmest air of the day
+	ReadHeap = "heap" // middle of a compost heap
 	ReadRain = "rain" // fallen since the gauge was emptied, at most a day before
 )
 
@@ -75,6 +76,7 @@ const (
 	coldestLimit = -70
 	hottestLimit = 60
 	rainLimit    = 2000
+	heapLimit    = 100
 )
 
 func (r *replayer) wetLook(s step, space, planting, looks string, hour int, litres float64) {
@@ -117,8 +119,11 @@ func (f *Faults) reading(b Reading, fields map[string]json.RawMessage) {
 		low, high = coldestLimit, hottestLimit
 	case ReadRain:
 		low, high = 0, rainLimit
+	case ReadHeap:
+		low, high = coldestLimit, heapLimit
+		f.name("space", b.Space, true)
 	default:
-		f.add("%q is %q; it may be low, high or rain", "what", clip(b.What))
+		f.add("%q is %q; it may be low, high, rain or heap", "what", clip(b.What))
 		return
 	}
 	if !(b.Value >= low && b.Value <= high) {

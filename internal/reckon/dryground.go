@@ -42,7 +42,7 @@ func groundRow(sp garden.Space, s *water.Space) *GroundRow {
 		g.Line = lineWet(sp)
 	}
 	switch sp.Kind {
-	case garden.Ground, garden.RaisedBed, garden.Bench, garden.LampShelf:
+	case garden.Ground, garden.RaisedBed, garden.Bench, garden.LampShelf, garden.Heap:
 	default:
 		g.Weight = fullWeight(sp, s.Medium)
 	}

@@ -145,6 +145,8 @@ func readingWords(r ledger.Reading, where string) string {
 		return fmt.Sprintf("coldest %.1f °C in %s", r.Value, where)
 	case ledger.ReadHigh:
 		return fmt.Sprintf("warmest %.1f °C in %s", r.Value, where)
+	case ledger.ReadHeap:
+		return fmt.Sprintf("%.0f °C in the middle of %s", r.Value, where)
 	}
 	return fmt.Sprintf("%.1f mm in the gauge of %s", r.Value, where)
 }

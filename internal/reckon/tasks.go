@@ -25,6 +25,7 @@ func (r *Result) today(keeps []Keep) []Task {
 	out = append(out, r.uncoverTasks()...)
 	out = append(out, r.flushTasks()...)
 	out = append(out, r.batchTests()...)
+	out = append(out, r.heapTasks()...)
 	out = append(out, r.upTasks()...)
 	out = append(out, r.againTasks()...)
 	kept := out[:0]
@@ -52,6 +53,8 @@ func (r *Result) today(keeps []Keep) []Task {
 func lift(verb string) float64 {
 	switch verb {
 	case "water", "refill", "flush":
+		return 5
+	case "turn": // a fork of wet compost
 		return 5
 	case "harden", "pot on":
 		return 3

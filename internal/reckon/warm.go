@@ -31,7 +31,7 @@ const (
 // wallRatio is the area of a space's free sides over its volume, 1/m: 0 in open
 // ground. A round one has 4 over its diameter.
 func wallRatio(sp garden.Space) float64 {
-	if sp.Kind == garden.Ground || sp.Kind == garden.LampShelf || sp.Kind == garden.Bench {
+	if sp.Kind == garden.Ground || !sp.Grows() {
 		return 0
 	}
 	r := 0.0

@@ -36,6 +36,7 @@ var kindChoices = []kindChoice{
 	{garden.Hanging, "A hanging basket", "M32 2L16 22M32 2L48 22M14 22H50C48 34 42 40 32 40S16 34 14 22", "35 cm across", "35 cm across", "15-25 cm", "can", "potting mix"},
 	{garden.Bench, "A bench for trays", "M4 18H60V24H4ZM10 24V42M54 24V42M14 18V14H28V18", "1.6 m x 60 cm", "1.2 m x 60 cm", "", "", ""},
 	{garden.LampShelf, "A shelf with lamps", "M8 4H56V40M8 4V40M8 34H56M14 10H50M22 34V28H30V34M36 34V28H44V34", "1.2 m x 50 cm", "1.2 m x 50 cm", "", "", ""},
+	{garden.Heap, "A compost heap", "M4 42H60M8 42C14 20 24 12 32 12S50 20 56 42M18 34H26M30 24H36M38 34H46", "1 m x 1 m", "1 m x 1 m", "", "", ""},
 }
 
 func kindOf(k string) (kindChoice, bool) {

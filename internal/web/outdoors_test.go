@@ -238,12 +238,31 @@ func TestWaterAnswersAreEntries(t *testing.T) {
 	}
 }
 
+// A heap's heat is asked only where there is a heap, and of that heap.
+func TestHeapIsRead(t *testing.T) {
+	rich := richDay()
+	rich.Spaces = append(rich.Spaces, reckon.SpaceDay{ID: "heap", Name: "Heap by the shed", Kind: "heap"})
+	h, l := realGarden(t, rich)
+	for _, tt := range []struct{ space, value, want string }{
+		{"heap", "58", ""}, {"", "58", "Choose the heap"}, {rich.Spaces[0].ID, "58", "Choose the heap"}, {"heap", "140", "Is it in °F? Then it is 60 °C."},
+	} {
+		form := formOf(t, open(t, h, "/weather"), "/weather", 0)
+		w := ask(h, "POST", "/weather", with(form, "what", "heap", "value", tt.value, "space", tt.space))
+		if tt.want == "" && w.Code != http.StatusSeeOther || tt.want != "" && !strings.Contains(parse(t, w.Body.String()).words(), tt.want) {
+			t.Errorf("%q %s: %d, want %q", tt.space, tt.value, w.Code, tt.want)
+		}
+	}
+	if events, _ := l.Events(t.Context()); len(events) != 1 || !strings.Contains(string(events[0].Body), `"what":"heap"`) {
+		t.Errorf("%d entries, want the good one", len(events))
+	}
+}
+
 // A reading is an entry; a slip is said at its field and nothing typed is lost.
 func TestReadingsAreEntries(t *testing.T) {
 	h, l := realGarden(t, richDay())
 	for _, tt := range []struct{ what, value, want string }{
 		{"low", "-1,5", ""}, {"rain", "12.5", ""}, {"high", "86", "Is it in °F? Then it is 30.0 °C."},
-		{"low", "cold", "Write a number"}, {"rain", "-3", "from 0 to 2000"}, {"wind", "3", "Choose what was read"},
+		{"low", "cold", "Write a number"}, {"rain", "-3", "from 0 to 2000"}, {"wind", "3", "Choose what was read"}, {"heap", "30", "Choose what was read"},
 	} {
 		form := formOf(t, open(t, h, "/weather"), "/weather", 0)
 		w := ask(h, "POST", "/weather", with(form, "what", tt.what, "value", tt.value))

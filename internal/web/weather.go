@@ -4,7 +4,9 @@ import (
 	"fmt"
 	"net/http"
 	"net/url"
+	"slices"
 
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -36,6 +38,13 @@ var whats = []Option{
 	{Value: ledger.ReadRain, Words: "Rain in the gauge, mm"},
 }
 
+// heapMiddle is asked where there is a heap.
+var heapMiddle = Option{Value: ledger.ReadHeap, Words: "Middle of the heap, °C"}
+
+func isHeap(day *reckon.Day, id string) bool {
+	return slices.ContainsFunc(day.Spaces, func(sp reckon.SpaceDay) bool { return sp.ID == id && sp.Kind == string(garden.Heap) })
+}
+
 // weather draws the page.
 func (s *site) weather(r *http.Request, day *reckon.Day) (page, error) {
 	return s.weatherPage(r, day, url.Values{"day": {day.Date.String()}, "form": {ledger.NewID()}, "what": {ledger.ReadLow}}), nil
@@ -45,10 +54,15 @@ func (s *site) weatherPage(r *http.Request, day *reckon.Day, v url.Values) *Weat
 	p := &WeatherPage{Frame: s.framed(r, day, "Weather of this garden", "weather"), Sky: day.Sky, Form: v.Get("form"), Value: clip(v.Get("value"), 20),
 		Happened: v.Get("day"), Faults: faults{}, Whats: choose(whats, v.Get("what"))}
 	p.Places = []Option{{Value: "", Words: "The garden's own instrument"}}
+	heap := false
 	for _, sp := range day.Spaces {
+		heap = heap || sp.Kind == string(garden.Heap)
 		p.Places = append(p.Places, Option{Value: sp.ID, Words: sp.Name})
 	}
 	p.Places = choose(p.Places, v.Get("space"))
+	if heap {
+		p.Whats = choose(append(append([]Option{}, whats...), heapMiddle), v.Get("what"))
+	}
 	if !ledger.IsID(p.Form) {
 		p.Form = ledger.NewID()
 	}
@@ -79,12 +93,20 @@ func (s *site) saveReading(w http.ResponseWriter, r *http.Request) {
 		on := f.day(r.PostForm, "day", day.Date)
 		x, ok := decimal(p.Value)
 		low, high := -70.0, 60.0
-		if what == ledger.ReadRain {
+		switch what {
+		case ledger.ReadRain:
 			low, high = 0, 2000
+		case ledger.ReadHeap:
+			high = 100
+			if !isHeap(day, space) {
+				f["space"] = "Choose the heap it was read in."
+			}
 		}
 		switch {
 		case !ok:
 			f["value"] = "Write a number, such as 3.5."
+		case x > high && what == ledger.ReadHeap:
+			f["value"] = fmt.Sprintf("%g is hotter than any heap. Is it in °F? Then it is %.0f °C.", x, (x-32)/1.8)
 		case x > high && what != ledger.ReadRain:
 			f["value"] = fmt.Sprintf("%g is hotter than any garden. Is it in °F? Then it is %.1f °C.", x, (x-32)/1.8)
 		case x < low || x > high:

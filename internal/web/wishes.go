@@ -11,6 +11,7 @@ import (
 	"time"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -186,7 +187,7 @@ func foodChoices(day *reckon.Day) []Option {
 func spaceChoices(day *reckon.Day) []Option {
 	var out []Option
 	for _, sp := range day.Spaces {
-		if sp.Kind != "lamp shelf" && sp.Kind != "bench" {
+		if (garden.Space{Kind: garden.Kind(sp.Kind)}).Grows() {
 			out = append(out, Option{Value: sp.ID, Words: sp.Name})
 		}
 	}
