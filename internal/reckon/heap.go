@@ -42,12 +42,12 @@ func (r *Result) turnHeap(at int) (Task, bool) {
 	if last != 0 && r.in.Date < last+heapRest && !(fresh && middle > heapTopC) {
 		return Task{}, false
 	}
-	t := r.task(at, "turn", "the heap", "")
+	t := r.task(at, "turn", "the compost", "")
 	t.Event, t.Minutes, t.Until = EventDone, heapTurning, r.in.Date+7
 	t.Rule = "Outside in, inside out, and wet what is dry: as damp as a wrung cloth."
 	t.Basis = "common practice"
 	t.Answer = Answer{
-		Verdict: sentence("turn the heap: " + t.SpaceName), OfTwenty: -1,
+		Verdict: sentence("turn the compost in " + t.SpaceName), OfTwenty: -1,
 		Look:    "A long thermometer in its middle, and a handful squeezed: a drop, no stream.",
 		Change:  "Cold again a week after turning: it has done its work. Leave it to cure.",
 		Caution: "Gloves, and wet it first: dry compost throws dust. Look for nests before the fork goes in.",
