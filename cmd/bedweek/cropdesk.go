@@ -89,17 +89,16 @@ func (d *desk) planned(r *reckon.Result, whole bool, state *ledger.State) {
 // cropDesk answers about crops as the garden and its figures are now; nil
 // while there is no plan.
 func (d *desk) cropDesk(ctx context.Context) (*reckon.CropDesk, error) {
-	events, err := d.led.Events(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("reading the ledger: %w", err)
-	}
 	d.mu.Lock()
 	in, ground, last, kept, at := d.in, d.ground, d.out.last, d.crops.desk, d.crops.at
 	d.mu.Unlock()
 	if in.Garden == nil || ground == nil {
 		return nil, nil
 	}
-	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
+	events, state, err := d.remembered(ctx, in.Garden)
+	if err != nil {
+		return nil, err
+	}
 	key := fmt.Sprintf("%p %p %s %d", ground, last, in.Date, len(events))
 	if kept == nil || key != at {
 		base := in.Book

@@ -9,6 +9,7 @@ import (
 	"time"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/crop"
 	"bedweek/internal/fetch"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
@@ -24,6 +25,8 @@ const quickWork = 400_000
 // quickly, then with the full search.
 type desk struct {
 	led    *ledger.Ledger
+	past   *ledger.Recall
+	told   told
 	device string
 	now    func() time.Time
 	in     reckon.Inputs
@@ -63,7 +66,7 @@ func soonDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now fun
 
 // deskAfter is a desk ready after a first plan of so much work.
 func deskAfter(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time, work int) (*desk, error) {
-	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
+	d := &desk{led: led, past: led.Recall(), device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
 	ground, err := reckon.NewGround(&d.in)
 	if err != nil {
 		return nil, err
@@ -85,15 +88,14 @@ func deskAfter(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now fu
 // starts from the plan before, and what takes longest waits for the full plan.
 func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	ctx = mannered(ctx)
-	events, err := d.led.Events(ctx)
-	if err != nil {
-		return fmt.Errorf("reading the ledger: %w", err)
-	}
 	in, ground, err := d.footing()
 	if err != nil || ground == nil {
 		return err
 	}
-	state := ledger.ReplayOver(reckon.FromFile(in.Garden), events)
+	events, state, err := d.remembered(ctx, in.Garden)
+	if err != nil {
+		return err
+	}
 	if in.ByClock && len(events) > 0 {
 		in.Newest = cal.FromTime(slices.MaxFunc(events, func(a, b ledger.Event) int { return a.Written.Compare(b.Written) }).Written)
 	}
@@ -123,7 +125,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if !in.Quick && work == d.in.Work { // the quick search's word is not kept
 		d.keepForecasts(ctx, r, &state)
 	}
-	r.Day.Tell(reckon.TellEvents(events, in.Book, in.Garden))
+	d.told.on(r.Day, events, in.Book, in.Garden)
 	r.Day.Spent = reckon.SpentOn(events, &state, in.Book, in.Date)
 	r.Day.TellYears(events, &state, in.Book, in.Garden)
 	d.fillOutdoors(r, &state, r.Day)
@@ -263,10 +265,6 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	if _, err := d.led.Append(ctx, e); err != nil {
 		return "", err
 	}
-	events, err := d.led.Events(ctx)
-	if err != nil {
-		return "", fmt.Errorf("reading the ledger: %w", err)
-	}
 	if kind == ledger.Voided || kind == ledger.GardenSet {
 		if err := d.readText(ctx); err != nil {
 			return "", err
@@ -275,9 +273,13 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	d.mu.Lock()
 	d.figured(e, body)
 	if d.day != nil {
+		events, state, err := d.remembered(ctx, d.in.Garden)
+		if err != nil {
+			d.mu.Unlock()
+			return "", err
+		}
 		day := d.day.After(string(kind), body)
-		day.Tell(reckon.TellEvents(events, d.in.Book, d.in.Garden))
-		state := ledger.ReplayOver(reckon.FromFile(d.in.Garden), events)
+		d.told.on(day, events, d.in.Book, d.in.Garden)
 		day.TellYears(events, &state, d.in.Book, d.in.Garden)
 		d.fillOutdoors(d.out.last, &state, day)
 		d.day = day
@@ -285,6 +287,33 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	d.mu.Unlock()
 	d.again()
 	return e.ID, nil
+}
+
+// remembered is every entry, and what they amount to in a garden.
+func (d *desk) remembered(ctx context.Context, g *garden.Garden) ([]ledger.Event, ledger.State, error) {
+	events, state, err := d.past.Over(ctx, reckon.FromFile(g))
+	if err != nil {
+		return nil, ledger.State{}, fmt.Errorf("reading the ledger: %w", err)
+	}
+	return events, state, nil
+}
+
+// told is the past of a garden in words, which goes on with each entry.
+type told struct {
+	mu     sync.Mutex
+	garden *garden.Garden
+	teller *reckon.Teller
+}
+
+// on puts the past on the spaces of a day.
+func (t *told) on(day *reckon.Day, events []ledger.Event, book *crop.Book, g *garden.Garden) {
+	t.mu.Lock()
+	defer t.mu.Unlock()
+	if t.garden != g {
+		t.garden, t.teller = g, reckon.NewTeller(book, g)
+	}
+	t.teller.Hear(events)
+	day.Tell(t.teller)
 }
 
 // again asks for the plan to be worked out anew.

@@ -330,7 +330,7 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 	if _, err := d.led.Append(ctx, events...); err != nil {
 		return err
 	}
-	said, err := d.led.Events(ctx)
+	said, err := d.past.Events(ctx)
 	if err != nil {
 		return fmt.Errorf("reading the ledger: %w", err)
 	}
@@ -340,7 +340,7 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 		for _, h := range all {
 			day = day.After(string(h.Kind), h.Body)
 		}
-		day.Tell(reckon.TellEvents(said, d.in.Book, d.in.Garden))
+		d.told.on(day, said, d.in.Book, d.in.Garden)
 		d.day = day
 	}
 	d.mu.Unlock()

@@ -5,7 +5,6 @@ import (
 	"context"
 	"fmt"
 	"io"
-	"slices"
 	"sort"
 	"sync"
 	"time"
@@ -236,20 +235,13 @@ func (k *keeper) kept(ctx context.Context, id string) bool {
 }
 
 func (k *keeper) entry(ctx context.Context, id string) (ledger.Event, bool) {
-	events, err := k.d.led.Events(ctx)
-	if err != nil {
-		return ledger.Event{}, false
-	}
-	i := slices.IndexFunc(events, func(e ledger.Event) bool { return e.ID == id })
-	if i < 0 {
-		return ledger.Event{}, false
-	}
-	return events[i], true
+	e, ok, err := k.d.past.Entry(ctx, id)
+	return e, ok && err == nil
 }
 
 // safety gathers what "Is it safe?" shows.
 func (k *keeper) safety(ctx context.Context) (web.Safety, error) {
-	events, err := k.d.led.Events(ctx)
+	events, err := k.d.past.Events(ctx)
 	if err != nil {
 		return web.Safety{}, err
 	}

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 
-	"bedweek/internal/ledger"
 	"bedweek/internal/names"
 	"bedweek/internal/reckon"
 )
@@ -30,10 +29,6 @@ func (d *desk) names(ctx context.Context) (*names.Desk, error) {
 	if kept.desk != nil && kept.key == key {
 		return kept.desk, nil
 	}
-	events, err := d.led.Events(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("reading the ledger: %w", err)
-	}
 	d.mu.Lock()
 	in := d.in
 	d.mu.Unlock()
@@ -41,7 +36,10 @@ func (d *desk) names(ctx context.Context) (*names.Desk, error) {
 		key = "" // changed meanwhile: good for this answer only
 	}
 	standing := reckon.FromFile(in.Garden)
-	state := ledger.ReplayOver(standing, events)
+	events, state, err := d.remembered(ctx, in.Garden)
+	if err != nil {
+		return nil, err
+	}
 	fresh, err := names.New(in.Garden, in.Book, &state, standing, events, in.Date)
 	if err != nil {
 		return nil, err

@@ -50,11 +50,10 @@ func (d *desk) dry(ctx context.Context, ask reckon.DryAsk) (*reckon.Dryness, err
 	if r == nil {
 		return nil, nil
 	}
-	events, err := d.led.Events(ctx)
+	_, state, err := d.remembered(ctx, g)
 	if err != nil {
-		return nil, fmt.Errorf("reading the ledger: %w", err)
+		return nil, err
 	}
-	state := ledger.ReplayOver(reckon.FromFile(g), events)
 	return r.DryNow(&state, ask)
 }
 

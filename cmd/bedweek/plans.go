@@ -128,17 +128,16 @@ func (p *plans) remember(k ledger.KeptPlan) error {
 
 // round tells what the plan that stood wanted since somebody wrote last.
 func (d *desk) round(ctx context.Context) (*reckon.CatchUp, error) {
-	events, err := d.led.Events(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("reading the ledger: %w", err)
-	}
 	d.mu.Lock()
 	g, today := d.in.Garden, d.in.Date
 	d.mu.Unlock()
 	if g == nil {
 		return &reckon.CatchUp{}, nil
 	}
-	state := ledger.ReplayOver(reckon.FromFile(g), events)
+	events, state, err := d.remembered(ctx, g)
+	if err != nil {
+		return nil, err
+	}
 	left := reckon.LeftOn(events, today, cal.FromTime(d.now()))
 	return reckon.CatchUpOf(g, d.in.Book, &state, d.plans.stood(left, today), left, today), nil
 }

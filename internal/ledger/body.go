@@ -106,6 +106,9 @@ func layoutOf(body any) int {
 // OwnFigure, Lot, Germination, SeedUse, SeedCount, Handover, Moved, Naming,
 // Trait, Wish, KeptPlan or Forecast. It reads every layout ever written.
 func Decode(e Event) (any, error) {
+	if e.body != nil {
+		return e.body, nil
+	}
 	b := newBody(e.Kind, e.Version)
 	if b == nil {
 		return nil, fmt.Errorf("reading entry %s: %w: %q, layout %d", e.ID, ErrUnknownKind, e.Kind, e.Version)

@@ -102,7 +102,7 @@ func understood(events []Event) []step {
 
 // light drops the body's text, the digest, the chain value and the note.
 func light(s step) step {
-	s.Body, s.Digest, s.Chain = nil, nil, nil
+	s.Body, s.Digest, s.Chain, s.Event.body = nil, nil, nil, nil
 	switch b := s.body.(type) {
 	case Started:
 		b.Note = ""
@@ -251,7 +251,15 @@ func (h *lowest) Pop() any {
 
 // TakenBack returns the ids of the events that count no more: those voided by
 // an event that itself counts. A void of a void brings the first one back.
-func TakenBack(events []Event) map[string]bool { return takenBack(order(events)) }
+func TakenBack(events []Event) map[string]bool {
+	var voids []Event // only these decide, and only their order among themselves
+	for _, e := range events {
+		if e.Kind == Voided {
+			voids = append(voids, e)
+		}
+	}
+	return takenBack(order(voids))
+}
 
 func takenBack(steps []step) map[string]bool {
 	place := make(map[string]int, 8)

@@ -159,6 +159,7 @@ func (s State) clone() State {
 	c.Differences = append([]string(nil), s.Differences...)
 	c.SpaceLooks = append([]SpaceLook(nil), s.SpaceLooks...)
 	c.Disputes = append([]Dispute(nil), s.Disputes...)
+	c.Forecasts = append([]ForecastNote(nil), s.Forecasts...)
 	c.Dismissed = make(map[string]string, len(s.Dismissed))
 	for k, v := range s.Dismissed {
 		c.Dismissed[k] = v

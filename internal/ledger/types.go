@@ -39,6 +39,8 @@ type Event struct {
 	Body     json.RawMessage
 	Digest   []byte
 	Chain    []byte
+
+	body any // understood already; see Recall
 }
 
 // Bodies, version 1. Planting ids are those of the garden file's standing

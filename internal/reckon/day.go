@@ -85,7 +85,8 @@ type SpaceDay struct {
 	Answer         Answer      // the space's main decision
 	Lines          []Line
 	IdleWeeks      int
-	History        []Note
+	History        []Note // the newest, newest first
+	Older          int    // entries not in History
 	Learned        []string
 	Side           string   // "left" or "right" as one walks, "" = the plan does not tell
 	Near           []string // spaces that can be worked from one seat here, itself first

@@ -27,123 +27,163 @@ func FromFile(g *garden.Garden) []ledger.Planting {
 	return out
 }
 
-// Told is a sentence about a space's past.
-type Told struct {
-	Space string
-	Note  Note
+// Teller turns ledger entries into sentences, space by space, and goes on from
+// where it was when more come. It is not for several at once.
+type Teller struct {
+	book   *crop.Book
+	garden *garden.Garden
+	where  map[string]string // planting to space
+	what   map[string]string // planting to words
+	at     map[string]string // entry to space
+	notes  map[string][]Note // by space, oldest first
+	heard  int
 }
 
-// TellEvents turns ledger entries into sentences, oldest first.
-func TellEvents(events []ledger.Event, book *crop.Book, g *garden.Garden) []Told {
-	back := ledger.TakenBack(events)
-	where := map[string]string{} // planting to space
-	what := map[string]string{}  // planting to words
-	at := map[string]string{}    // entry to space
+// NewTeller tells the past of a garden in the words of a book.
+func NewTeller(book *crop.Book, g *garden.Garden) *Teller {
+	t := &Teller{book: book, garden: g, where: map[string]string{}, what: map[string]string{}, at: map[string]string{}, notes: map[string][]Note{}}
 	for _, p := range FromFile(g) {
-		where[p.ID], what[p.ID] = p.Space, cropWords(book, p.Crop, p.Variety)
+		t.where[p.ID], t.what[p.ID] = p.Space, cropWords(book, p.Crop, p.Variety)
 	}
-	var out []Told
-	for _, e := range events {
-		body, err := ledger.Decode(e)
-		if err != nil {
-			continue
-		}
-		t := Told{Note: Note{ID: e.ID, Happened: e.Happened, Written: e.Written.UTC().Format("2 January 2006 15:04 UTC"),
-			Kind: string(e.Kind), Voided: back[e.ID]}}
-		switch b := body.(type) {
-		case ledger.Started:
-			id := e.ID
-			if b.Planting != "" && e.Kind == ledger.PutOut {
-				id = b.Planting
-			}
-			words := cropWords(book, b.Crop, b.Variety)
-			where[id], what[id], t.Space = b.Space, words, b.Space
-			where[e.ID], what[e.ID] = b.Space, words // when only a part was set out
-			t.Note.Words = sentence(fmt.Sprintf("%s %s, %s", verbOf(e.Kind), words, plants(b.Count))) + withNote(b.Note)
-		case ledger.Handover:
-			id := b.Planting
-			if len(b.OneOf) > 0 {
-				id = b.OneOf[0]
-			}
-			where[e.ID], what[e.ID] = orElse(b.Space, where[id]), what[id] // when only a part was
-			t.Space = where[e.ID]
-			t.Note.Words = sentence(joinWords(verbOf(e.Kind)+" "+orHere(what[id]), counted(b.Count), b.Pot)) + withNote(b.Note)
-		case ledger.Moved:
-			where[e.ID], what[e.ID], t.Space = b.Space, what[b.OneOf[0]], b.Space
-			t.Note.Words = sentence(joinWords("set out "+orHere(what[b.OneOf[0]]), counted(b.Count), "from one of several trays")) + withNote(b.Note)
-		case ledger.Naming:
-			t.Space = where[b.Planting]
-			where[e.ID], what[e.ID] = t.Space, what[b.Planting]
-			said := "could not tell"
-			if b.Is != "" {
-				said = "it is " + b.Is
-			} else if len(b.Not) > 0 {
-				said = "it is not " + list(b.Not)
-			}
-			t.Note.Words = sentence(fmt.Sprintf("which %s is this: %s", orHere(what[b.Planting]), said)) + withNote(b.Note)
-		case ledger.Amount:
-			t.Space = where[b.Planting]
-			amount := b.Measure
-			if b.Kg > 0 {
-				amount = fmt.Sprintf("%.2f kg", b.Kg)
-			}
-			t.Note.Words = sentence("picked "+joinWords(what[b.Planting], amount)) + withNote(b.Note)
-		case ledger.Ended:
-			t.Space = where[b.Planting]
-			s := verbOf(e.Kind) + " " + what[b.Planting]
-			if b.Count > 0 {
-				s += ", " + plants(b.Count)
-			}
-			if b.Cause != "" {
-				s += ": " + b.Cause
-			}
-			t.Note.Words = sentence(s) + withNote(b.Note)
-		case ledger.Count:
-			t.Space = where[b.Planting]
-			t.Note.Words = sentence(fmt.Sprintf("counted %s: %d", what[b.Planting], b.Count)) + withNote(b.Note)
-		case ledger.LookAt:
-			t.Space = b.Space
-			if b.Planting != "" {
-				t.Space = where[b.Planting]
-			}
-			t.Note.Words = sentence(fmt.Sprintf("looked at %s at %d o'clock: %s", orHere(what[b.Planting]), b.Hour, b.Looks)) + withNote(b.Note)
-		case ledger.Watering:
-			t.Space = b.Space
-			amount := "until it ran through"
-			if b.Litres > 0 {
-				amount = fmt.Sprintf("%g L", b.Litres)
-			}
-			t.Note.Words = sentence(fmt.Sprintf("watered at %d o'clock, %s", b.Hour, amount)) + withNote(b.Note)
-		case ledger.Reading:
-			t.Space = b.Space // the garden's own instruments are listed with the weather
-			t.Note.Words = sentence(readingWords(b, "this space")) + withNote(b.Note)
-		case ledger.Edge:
-			t.Space = b.Space
-			t.Note.Words = EdgeWords(b) + withNote(b.Note)
-		case ledger.Wish:
-			t.Space = b.Space
-			t.Note.Words = "Wished: " + WishWords(b, &Inputs{Garden: g, Book: book, State: &ledger.State{}})
-		case ledger.Assumption:
-			t.Space = b.Space
-			t.Note.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)
-		case ledger.Agreement:
-			t.Space = at[b.Answers[0]]
-			t.Note.Words = "Differing answers were looked at; all of them stand." + withNote(b.Note)
-		case ledger.Look:
-			t.Space = b.Space
-			if b.Planting != "" {
-				t.Space = where[b.Planting]
-			}
-			t.Note.Words = sentence(fmt.Sprintf("looked at %s: %s", orHere(what[b.Planting]), b.Looks)) + withNote(b.Note)
-		default:
-			continue
-		}
-		at[e.ID] = t.Space
-		if t.Space != "" {
-			out = append(out, t)
+	return t
+}
+
+// Hear takes in the entries it has not heard. events are all there are, in
+// order of writing, or fewer when others were heard meanwhile.
+func (t *Teller) Hear(events []ledger.Event) {
+	if len(events) <= t.heard {
+		return
+	}
+	voids := false
+	for _, e := range events[t.heard:] {
+		voids = voids || e.Kind == ledger.Voided
+		if space, n := t.tell(e); space != "" {
+			t.notes[space] = append(t.notes[space], n)
 		}
 	}
-	return out
+	t.heard = len(events)
+	if !voids {
+		return
+	}
+	back := ledger.TakenBack(events)
+	for _, notes := range t.notes {
+		for i := range notes {
+			notes[i].Voided = back[notes[i].ID]
+		}
+	}
+}
+
+// historyMost is how many of a space's entries its page lists. All are in the
+// export.
+const historyMost = 60
+
+// of is the newest of a space's past, newest first, and how many are older.
+func (t *Teller) of(space string) (newest []Note, older int) {
+	all := t.notes[space]
+	for k := len(all) - 1; k >= 0 && len(newest) < historyMost; k-- {
+		newest = append(newest, all[k])
+	}
+	return newest, len(all) - len(newest)
+}
+
+// tell is the sentence of one entry and the space it is about, "" = none.
+func (t *Teller) tell(e ledger.Event) (space string, n Note) {
+	body, err := ledger.Decode(e)
+	if err != nil {
+		return "", Note{}
+	}
+	n = Note{ID: e.ID, Happened: e.Happened, Written: e.Written.UTC().Format("2 January 2006 15:04 UTC"), Kind: string(e.Kind)}
+	book, g, where, what, at := t.book, t.garden, t.where, t.what, t.at
+	switch b := body.(type) {
+	case ledger.Started:
+		id := e.ID
+		if b.Planting != "" && e.Kind == ledger.PutOut {
+			id = b.Planting
+		}
+		words := cropWords(book, b.Crop, b.Variety)
+		where[id], what[id], space = b.Space, words, b.Space
+		where[e.ID], what[e.ID] = b.Space, words // when only a part was set out
+		n.Words = sentence(fmt.Sprintf("%s %s, %s", verbOf(e.Kind), words, plants(b.Count))) + withNote(b.Note)
+	case ledger.Handover:
+		id := b.Planting
+		if len(b.OneOf) > 0 {
+			id = b.OneOf[0]
+		}
+		where[e.ID], what[e.ID] = orElse(b.Space, where[id]), what[id] // when only a part was
+		space = where[e.ID]
+		n.Words = sentence(joinWords(verbOf(e.Kind)+" "+orHere(what[id]), counted(b.Count), b.Pot)) + withNote(b.Note)
+	case ledger.Moved:
+		where[e.ID], what[e.ID], space = b.Space, what[b.OneOf[0]], b.Space
+		n.Words = sentence(joinWords("set out "+orHere(what[b.OneOf[0]]), counted(b.Count), "from one of several trays")) + withNote(b.Note)
+	case ledger.Naming:
+		space = where[b.Planting]
+		where[e.ID], what[e.ID] = space, what[b.Planting]
+		said := "could not tell"
+		if b.Is != "" {
+			said = "it is " + b.Is
+		} else if len(b.Not) > 0 {
+			said = "it is not " + list(b.Not)
+		}
+		n.Words = sentence(fmt.Sprintf("which %s is this: %s", orHere(what[b.Planting]), said)) + withNote(b.Note)
+	case ledger.Amount:
+		space = where[b.Planting]
+		amount := b.Measure
+		if b.Kg > 0 {
+			amount = fmt.Sprintf("%.2f kg", b.Kg)
+		}
+		n.Words = sentence("picked "+joinWords(what[b.Planting], amount)) + withNote(b.Note)
+	case ledger.Ended:
+		space = where[b.Planting]
+		s := verbOf(e.Kind) + " " + what[b.Planting]
+		if b.Count > 0 {
+			s += ", " + plants(b.Count)
+		}
+		if b.Cause != "" {
+			s += ": " + b.Cause
+		}
+		n.Words = sentence(s) + withNote(b.Note)
+	case ledger.Count:
+		space = where[b.Planting]
+		n.Words = sentence(fmt.Sprintf("counted %s: %d", what[b.Planting], b.Count)) + withNote(b.Note)
+	case ledger.LookAt:
+		space = b.Space
+		if b.Planting != "" {
+			space = where[b.Planting]
+		}
+		n.Words = sentence(fmt.Sprintf("looked at %s at %d o'clock: %s", orHere(what[b.Planting]), b.Hour, b.Looks)) + withNote(b.Note)
+	case ledger.Watering:
+		space = b.Space
+		amount := "until it ran through"
+		if b.Litres > 0 {
+			amount = fmt.Sprintf("%g L", b.Litres)
+		}
+		n.Words = sentence(fmt.Sprintf("watered at %d o'clock, %s", b.Hour, amount)) + withNote(b.Note)
+	case ledger.Reading:
+		space = b.Space // the garden's own instruments are listed with the weather
+		n.Words = sentence(readingWords(b, "this space")) + withNote(b.Note)
+	case ledger.Edge:
+		space = b.Space
+		n.Words = EdgeWords(b) + withNote(b.Note)
+	case ledger.Wish:
+		space = b.Space
+		n.Words = "Wished: " + WishWords(b, &Inputs{Garden: g, Book: book, State: &ledger.State{}})
+	case ledger.Assumption:
+		space = b.Space
+		n.Words = sentence("assumed on a round, nobody wrote it down: " + b.What)
+	case ledger.Agreement:
+		space = at[b.Answers[0]]
+		n.Words = "Differing answers were looked at; all of them stand." + withNote(b.Note)
+	case ledger.Look:
+		space = b.Space
+		if b.Planting != "" {
+			space = where[b.Planting]
+		}
+		n.Words = sentence(fmt.Sprintf("looked at %s: %s", orHere(what[b.Planting]), b.Looks)) + withNote(b.Note)
+	default:
+		return "", Note{}
+	}
+	at[e.ID] = space
+	return space, n
 }
 
 // counted says how many plants, "" when nobody said.
@@ -254,16 +294,9 @@ func (d *Day) After(kind string, body any) *Day {
 	return &out
 }
 
-// Tell puts the ledger's sentences on their spaces, newest first.
-func (d *Day) Tell(told []Told) {
+// Tell puts the past of each space in place.
+func (d *Day) Tell(t *Teller) {
 	for i := range d.Spaces {
-		d.Spaces[i].History = nil
-	}
-	for k := len(told) - 1; k >= 0; k-- {
-		for i := range d.Spaces {
-			if d.Spaces[i].ID == told[k].Space {
-				d.Spaces[i].History = append(d.Spaces[i].History, told[k].Note)
-			}
-		}
+		d.Spaces[i].History, d.Spaces[i].Older = t.of(d.Spaces[i].ID)
 	}
 }

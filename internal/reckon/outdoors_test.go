@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -241,9 +242,14 @@ func TestOutdoorHistory(t *testing.T) {
 		}
 		events = append(events, e)
 	}
-	told := TellEvents(events, in.Book, in.Garden)
+	teller := NewTeller(in.Book, in.Garden)
+	for n := range events {
+		teller.Hear(events[:n+1])
+	}
+	told, _ := teller.of("long-bed")
+	slices.Reverse(told)
 	for i, want := range []string{"Watered at 7 o'clock, 20 L.", "Looked at this space at 17 o'clock: dry.", "Coldest -1.5 °C in this space."} {
-		if i >= len(told) || told[i].Note.Words != want || told[i].Space != "long-bed" {
+		if i >= len(told) || told[i].Words != want {
 			t.Errorf("entry %d: %+v, want %q", i, told, want)
 		}
 	}

@@ -28,7 +28,7 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 			p.said("standing", bad)
 			continue
 		}
-		if words := beforeItsSoil(d, f, v); words != "" && !slices.Contains(had, l) {
+		if words := s.beforeItsSoil(d, f, v); words != "" && !slices.Contains(had, l) {
 			p.said("standing", []garden.Said{{Words: words}})
 			continue
 		}
@@ -98,8 +98,12 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 }
 
 // beforeItsSoil says that a planting is older than the soil it is said to stand
-// in; "" when it is not, or when that is not known.
-func beforeItsSoil(d *described, f spaceFields, v garden.Value) string {
+// in; "" when it is not, or when that is not known. What lives for years is
+// often given new soil, so it may be older.
+func (s *site) beforeItsSoil(d *described, f spaceFields, v garden.Value) string {
+	if c, ok := s.o.Entry.Book.Crop(crop.ID(v.Get("crop"))); ok && c.Perennial {
+		return ""
+	}
 	b, ok := d.g.Batch(garden.BatchID(f.medium))
 	when, known := garden.When(or(v.Get("set out"), v.Get("since")), d.g.Place.LatDeg < 0)
 	if !ok || !known || b.Since == 0 || when.Late.Year() >= b.Since {

@@ -85,8 +85,8 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 	}
 	p.Sun = sunMonths(sp)
 	p.SunSays = sunSays(sp.SunH)
-	for k := len(sp.History) - 1; k >= 0; k-- {
-		p.History = append(p.History, HistoryItem{sp.History[k], ledger.NewID()})
+	for _, n := range sp.History {
+		p.History = append(p.History, HistoryItem{n, ledger.NewID()})
 	}
 	if i > 0 {
 		p.Before = &day.Spaces[i-1]
