@@ -77,13 +77,22 @@ func (q questions) answer(s step, about string, daily bool) {
 	q.answers[k] = append(q.answers[k], a)
 }
 
+func ofOneDevice(all []answer) bool {
+	for _, a := range all {
+		if a.device != all[0].device {
+			return false
+		}
+	}
+	return true
+}
+
 // disputes lists the questions with answers from two devices that differ,
 // leaving out an answer that a later one was written in view of, and questions
 // whose answers were agreed to stand.
 func (q questions) disputes() []Dispute {
 	var out []Dispute
 	for k, all := range q.answers {
-		if len(all) < 2 {
+		if ofOneDevice(all) {
 			continue
 		}
 		seen := map[string]bool{} // answers a later one answers

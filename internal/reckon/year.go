@@ -59,7 +59,11 @@ func (d *Day) TellYears(events []ledger.Event, state *ledger.State, book *crop.B
 }
 
 func yearSheets(date cal.Day, events []ledger.Event, state *ledger.State, book *crop.Book, g *garden.Garden) []YearSheet {
-	picks := picksOf(events)
+	shown := map[string]bool{}
+	for _, p := range state.Plantings {
+		shown[p.ID] = p.Ended == 0 || p.Ended >= date-yearSpan
+	}
+	picks := picksOf(events, shown)
 	said := map[string]ledger.ForecastNote{}
 	for _, f := range state.Forecasts {
 		said[f.Planting] = f
@@ -77,7 +81,7 @@ func yearSheets(date cal.Day, events []ledger.Event, state *ledger.State, book *
 		if in == 0 {
 			in = p.Sown
 		}
-		if !ok || in == 0 || in > date || p.Ended != 0 && p.Ended < date-yearSpan {
+		if !ok || in == 0 || in > date || !shown[p.ID] {
 			continue
 		}
 		row := YearRow{Planting: p.ID, Crop: c.Name, Variety: p.Variety, Plants: max(p.Began, p.Count), In: in, Guess: p.FromFile || rough[p.ID], Cause: p.Cause}
@@ -113,7 +117,7 @@ type pick struct {
 }
 
 // picksOf lists the pickings of each planting that were not taken back.
-func picksOf(events []ledger.Event) map[string][]pick {
+func picksOf(events []ledger.Event, of map[string]bool) map[string][]pick {
 	back := ledger.TakenBack(events)
 	out := map[string][]pick{}
 	for _, e := range events {
@@ -121,7 +125,7 @@ func picksOf(events []ledger.Event) map[string][]pick {
 			continue
 		}
 		if body, err := ledger.Decode(e); err == nil {
-			if b, ok := body.(ledger.Amount); ok {
+			if b, ok := body.(ledger.Amount); ok && of[b.Planting] {
 				out[b.Planting] = append(out[b.Planting], pick{e.Happened, b.Kg})
 			}
 		}
