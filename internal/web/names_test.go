@@ -46,6 +46,7 @@ type namedGarden struct {
 	g    *garden.Garden
 	book *crop.Book
 	h    http.Handler
+	day  *reckon.Day
 }
 
 func (n *namedGarden) desk(ctx context.Context) (*names.Desk, error) {
@@ -79,7 +80,7 @@ func namedWith(t *testing.T, typed string) *namedGarden {
 		t.Fatal(err)
 	}
 	t.Cleanup(func() { l.Close() })
-	n := &namedGarden{t: t, led: l, g: g, book: book}
+	n := &namedGarden{t: t, led: l, g: g, book: book, day: d}
 	o := (&fakeGarden{day: d}).options()
 	o.Names = n.desk
 	o.Record = func(ctx context.Context, k ledger.Kind, on cal.Day, parent string, body any) (string, error) {

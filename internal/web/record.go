@@ -19,7 +19,7 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 	var body any
 	switch kind {
 	case ledger.Sown: // starts a planting of its own
-		body = ledger.Started{Crop: t.Crop, Space: spaceFor(day, t), Count: count, Note: note}
+		body = s.fromPacket(r.Context(), ledger.Started{Crop: t.Crop, Space: spaceFor(day, t), Count: count, Note: note}, r.PostForm.Get("lot"))
 	case ledger.PutOut:
 		body = ledger.Started{Planting: t.Planting, Crop: t.Crop, Space: spaceFor(day, t), Count: count, Note: note}
 	case ledger.Picked:

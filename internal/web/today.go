@@ -46,6 +46,7 @@ type TaskCard struct {
 	CanWait  string
 	People   string
 	Measures []Option
+	Packets  []Option
 	DidIt    string
 	Day      string
 	At       string // the space the answer is about
@@ -58,6 +59,7 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 	p.Walk = day.Walk(ask)
 	p.Ribbon, p.Whose = drawRibbon(p.Walk), whose(day, ask)
 	p.Sheet, p.Unprinted = sheetStops, unprinted(p.Walk, len(day.Spaces))
+	called := s.namesIf(r.Context())
 	for _, t := range day.Today {
 		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t), Day: day.Date.String(), At: spaceFor(day, t)}
 		c.People = strings.Join(t.Who, ", ")
@@ -67,6 +69,7 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 		if t.Event == string(ledger.Picked) {
 			c.Measures = choose(measures, "")
 		}
+		c.Packets = packetChoices(called, t)
 		if t.Pressing {
 			p.Now = append(p.Now, c)
 		} else {

@@ -30,6 +30,7 @@ type StopCard struct {
 	Here     string // address of this stop: what is done leaves the list, so the next takes its number
 	Next     string // address of the next
 	Measures []Option
+	Packets  []Option
 	At       string // the space the answer is about
 	Label    string // a line to write on a stick, "" = none
 }
@@ -56,6 +57,7 @@ func (s *site) walk(r *http.Request, day *reckon.Day) (page, error) {
 	title := "The walk is done"
 	if n <= len(w.Stops) {
 		c := stopCard(day, w.Stops[n-1])
+		c.Packets = packetChoices(s.namesIf(r.Context()), c.Task)
 		p.Stop, p.After = &c, stopAt(n+1)
 		title = c.Where
 	} else {
