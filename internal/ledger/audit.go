@@ -76,7 +76,7 @@ func auditRecord(ctx context.Context, r *Report, dir string, steps []migration) 
 	if err == nil && !present {
 		err = fmt.Errorf("%w: there is no %s in %s", ErrNotLedger, dataName, dir)
 	}
-	x := inspection{dir: dir, steps: steps}
+	x := inspect(dir, steps)
 	if err == nil {
 		x.db, err = openToRead(dir)
 	}

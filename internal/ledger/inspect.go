@@ -26,6 +26,23 @@ type inspection struct {
 	scanned error // what reading the entries found
 	readAll bool  // every entry was read and found in order
 	work    *replayer
+	kept    keptMark
+}
+
+// keptMark is the mark of the last kept entry as it was read.
+type keptMark struct {
+	mark
+	there bool
+	err   error
+}
+
+// inspect begins to look at a folder. The mark of the last kept entry is read
+// before the entries are: while another program writes, more may come between,
+// and that many are not missing.
+func inspect(dir string, steps []migration) inspection {
+	x := inspection{dir: dir, steps: steps, head: mark{0, firstChain()}, work: newReplayer(nil)}
+	x.kept.mark, x.kept.there, x.kept.err = readHead(dir)
+	return x
 }
 
 func (x *inspection) runner() sqlRunner {
@@ -151,11 +168,11 @@ func (x *inspection) lookHead(context.Context) (string, error) {
 	if !x.readAll {
 		return "", errNotLooked
 	}
-	h, ok, err := readHead(x.dir)
+	h := x.kept
 	switch {
-	case err != nil:
-		return "", err
-	case !ok:
+	case h.err != nil:
+		return "", h.err
+	case !h.there:
 		return "No mark of the last kept entry is there to compare with.", nil
 	case h.seq > x.head.seq:
 		return "", fmt.Errorf("%w: entry %d was kept, but the file ends at %d. The newest %d entries are missing", ErrDamaged, h.seq, x.head.seq, h.seq-x.head.seq)

@@ -124,7 +124,7 @@ func found(dir string, steps []migration) (bool, error) {
 
 func (l *Ledger) open(steps []migration, present, again bool) error {
 	ctx := context.Background()
-	x := inspection{dir: l.dir, steps: steps, head: mark{0, firstChain()}, work: newReplayer(nil)}
+	x := inspect(l.dir, steps)
 	if present {
 		if err := x.through(ctx, again); err != nil {
 			return fmt.Errorf("opening %s: %w", l.dir, err)

@@ -272,3 +272,39 @@ func TestEntriesCannotBeChanged(t *testing.T) {
 		}
 	}
 }
+
+// TestAuditWhileWriting: entries that come while a record is looked at are not
+// missing from it.
+func TestAuditWhileWriting(t *testing.T) {
+	l := open(t, t.TempDir())
+	for range 20 {
+		add(t, l, someEvents(t, 100)...)
+	}
+	stop := make(chan struct{})
+	var hand sync.WaitGroup
+	hand.Go(func() {
+		for {
+			select {
+			case <-stop:
+				return
+			default:
+				add(t, l, someEvents(t, 1)...)
+			}
+		}
+	})
+	for range 5 {
+		if r := Audit(l.Dir()); !r.OK {
+			t.Errorf("while entries come:\n%s", r.Words())
+			break
+		}
+	}
+	close(stop)
+	hand.Wait()
+}
+
+func someEvents(t *testing.T, n int) (out []Event) {
+	for range n {
+		out = append(out, event(t, Looked, "2015-05-01", Look{Space: "bed", Looks: "well"}))
+	}
+	return out
+}

@@ -91,7 +91,7 @@ func liveEvents(dir string) ([]Event, error) {
 	if !present {
 		return nil, nil
 	}
-	x := inspection{dir: dir, steps: steps, head: mark{0, firstChain()}, work: newReplayer(nil)}
+	x := inspect(dir, steps)
 	if err := x.through(context.Background(), true); err != nil {
 		return nil, err
 	}
@@ -178,7 +178,7 @@ func restore(ctx context.Context, dir, backup string, o Options) (Back, error) {
 	if err != nil {
 		return Back{}, err
 	}
-	x := inspection{dir: dir, steps: steps, head: mark{0, firstChain()}, work: newReplayer(nil)}
+	x := inspect(dir, steps)
 	if err := x.through(ctx, false); err != nil {
 		return Back{}, fmt.Errorf("proving the restored record: %w", err)
 	}
