@@ -294,6 +294,28 @@ func TestWhich(t *testing.T) {
 	}
 }
 
+// TestOwnPicture: a line-up shows the latest picture of plants that bear a
+// name for sure, and none of the plants that are asked about.
+func TestOwnPicture(t *testing.T) {
+	part := event(t, ledger.PutOut, cal.Of(2015, 4, 10), ledger.Started{Planting: "tray-1", Crop: "kale", Space: "bed", Count: 5})
+	sure := event(t, ledger.Sown, cal.Of(2015, 3, 1), ledger.Started{Crop: "kale", Variety: "Curled Ebb", Space: "store", Count: 9})
+	shot := func(day int, of string, n byte) ledger.Event {
+		return event(t, ledger.Pictured, cal.Of(2015, 4, day), ledger.Photo{Planting: of, SHA256: strings.Repeat(string('a'+rune(n)), 64), Bytes: 9, Width: 4, Height: 3})
+	}
+	w, ok := desk(t, part, sure, shot(20, sure.ID, 0), shot(22, sure.ID, 1), shot(25, part.ID, 2)).Which(part.ID)
+	if !ok || len(w.Candidates) != 2 {
+		t.Fatalf("%+v", w)
+	}
+	for _, c := range w.Candidates {
+		switch {
+		case c.Name == "Black Frond" && c.Own != nil:
+			t.Errorf("%s has a picture that nobody took: %+v", c.Name, c.Own)
+		case c.Name == "Curled Ebb" && (c.Own == nil || !strings.HasPrefix(c.Own.SHA256, "bb")):
+			t.Errorf("%s: %+v, want the later of two pictures", c.Name, c.Own)
+		}
+	}
+}
+
 // TestTenYears: a record of ten years is put into words.
 func TestTenYears(t *testing.T) {
 	ev := tenYears(t)

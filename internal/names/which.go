@@ -35,10 +35,11 @@ type Candidate struct {
 	Name   string
 	From   string // group it would come from
 	Of20   int
-	Value  string // of the feature, "" = not described
-	By     string // who says so
-	Shape  string // drawing of the value, "" = words only
-	Behind string // why so many dots
+	Value  string              // of the feature, "" = not described
+	By     string              // who says so
+	Shape  string              // drawing of the value, "" = words only
+	Behind string              // why so many dots
+	Own    *ledger.PictureNote // the latest picture taken here of plants known to be it; nil = none
 }
 
 // usual features to describe a variety by.
@@ -72,6 +73,7 @@ func (d *Desk) Which(id string) (*Which, bool) {
 		} else if w.Feature != "" {
 			w.Missing = append(w.Missing, n)
 		}
+		c.Own = d.ownPicture(g, n)
 		w.Candidates = append(w.Candidates, c)
 	}
 	slices.SortStableFunc(w.Candidates, func(a, b Candidate) int { return b.Of20 - a.Of20 })
@@ -83,6 +85,17 @@ func (d *Desk) Which(id string) (*Which, bool) {
 	}
 	w.Features = usualFeatures
 	return w, true
+}
+
+// ownPicture is the latest picture of other plants that bear a name for sure.
+func (d *Desk) ownPicture(g *Group, variety string) (latest *ledger.PictureNote) {
+	for i, n := range d.State.Pictures {
+		h, ok := d.groups[n.Planting]
+		if ok && h.ID != g.ID && h.CropID == g.CropID && h.Variety == variety && (latest == nil || n.On >= latest.On) {
+			latest = &d.State.Pictures[i]
+		}
+	}
+	return latest
 }
 
 // possible lists the names a group can have with their weights: by the plants

@@ -360,3 +360,30 @@ func TestLabelsAreSent(t *testing.T) {
 		t.Error("a name that cannot be printed is not said")
 	}
 }
+
+// TestLineUpShowsOwnPictures: a picture of plants known to be of one sort
+// stands in the line-up, under a hostile name too.
+func TestLineUpShowsOwnPictures(t *testing.T) {
+	for _, typed := range []string{"Black", strings.ReplaceAll(hostileName, `"`, `\"`)} {
+		n := namedWith(t, typed)
+		if len(open(t, n.h, "/which/tray-1").find("img")) > 0 {
+			t.Fatal("a picture before anybody took one")
+		}
+		sown, err := ledger.NewEvent("phone", today-90, ledger.Sown, ledger.Started{Crop: "kale", Variety: strings.ReplaceAll(typed, `\"`, `"`) + " two", Space: "gate-bed", Count: 4})
+		if err != nil {
+			t.Fatal(err)
+		}
+		shot, err := ledger.NewEvent("phone", today-9, ledger.Pictured, ledger.Photo{Planting: sown.ID, SHA256: strings.Repeat("ab", 32), Bytes: 9, Width: 40, Height: 30})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if _, err := n.led.Append(t.Context(), sown, shot); err != nil {
+			t.Fatal(err)
+		}
+		root := open(t, n.h, "/which/tray-1")
+		checkPage(t, "line-up", root)
+		if img := root.find("img"); len(img) != 1 || !strings.Contains(img[0].attr["src"], strings.Repeat("ab", 32)+".small.jpg") || img[0].attr["alt"] == "" {
+			t.Errorf("%q: %d pictures in the line-up, want one with words", typed, len(img))
+		}
+	}
+}

@@ -52,12 +52,17 @@ func (s *site) photos(r *http.Request, day *reckon.Day) (page, error) {
 
 // pictureOf is how a kept photo is shown.
 func pictureOf(sp reckon.SpaceDay, n ledger.PictureNote) Picture {
+	return pictureNamed(sp.Name, n)
+}
+
+// pictureNamed is a kept photo of what has a name.
+func pictureNamed(of string, n ledger.PictureNote) Picture {
 	w, h := n.Width, n.Height
 	if m := max(w, h); m > photo.Small {
 		w, h = max(1, w*photo.Small/m), max(1, h*photo.Small/m)
 	}
 	return Picture{Thumb: "/photo/" + n.SHA256 + ".small.jpg", Whole: "/photo/" + n.SHA256 + ".jpg",
-		Alt: sp.Name + ", " + n.On.Long(), On: n.On.Long(), Note: n.Note, W: w, H: h}
+		Alt: of + ", " + n.On.Long(), On: n.On.Long(), Note: n.Note, W: w, H: h}
 }
 
 var (

@@ -29,6 +29,7 @@ type WhichPage struct {
 	Value    string
 	Count    string
 	History  []names.Happening
+	Own      map[string]*Picture // of a candidate, taken here
 
 	Ask     bool // second step: what it changes
 	Answer  string
@@ -65,7 +66,12 @@ func (s *site) whichPage(r *http.Request, day *reckon.Day, d *names.Desk, v url.
 	}
 	p := &WhichPage{Frame: s.framed(r, day, "Which one is this?", "which"), formPage: formPage{Faults: faults{}}, Which: w, Form: freshForm(v), FormLook: ledger.NewID(),
 		Likes: d.Lookalikes(w.Group), Value: v.Get("value"), Count: v.Get("count"), Only: v.Get("only") != ""}
+	p.Own = map[string]*Picture{}
 	for _, c := range w.Candidates {
+		if c.Own != nil {
+			pic := pictureNamed(c.Name, *c.Own)
+			p.Own[c.Name] = &pic
+		}
 		p.Names = append(p.Names, Option{Value: c.Name, Words: c.Name})
 	}
 	for _, n := range w.Others {
