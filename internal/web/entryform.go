@@ -36,21 +36,22 @@ type Group struct {
 // FormPage is a form about the garden.
 type FormPage struct {
 	Frame
-	Lead     string
-	Action   string
-	Form     string
-	Groups   []Group
-	Submit   string
-	Links    []Link
-	Notes    []string
-	Faults   faults
-	Problem  string
-	Files    bool   // the form carries a file
-	Locate   bool   // offer the browser's position
-	Point    string // the bearing of the pole side, for pointing a phone; "" = not offered
-	Fetch    string // id of the form that fetches the weather; "" = not offered
-	FetchNow string // where the weather in use comes from
-	Fields   string // where a fault of the file's key is said, for the caller
+	Lead      string
+	Action    string
+	Form      string
+	Groups    []Group
+	Submit    string
+	Links     []Link
+	Notes     []string
+	Faults    faults
+	Problem   string
+	Files     bool   // the form carries a file
+	Locate    bool   // offer the browser's position
+	Elsewhere bool   // how to bring a garden kept on another machine
+	Point     string // the bearing of the pole side, for pointing a phone; "" = not offered
+	Fetch     string // id of the form that fetches the weather; "" = not offered
+	FetchNow  string // where the weather in use comes from
+	Fields    string // where a fault of the file's key is said, for the caller
 
 	Picture *Picture // the newest kept one of the space
 

@@ -34,6 +34,7 @@ func (s *site) placeForm(r *http.Request, d *described, v url.Values) (*FormPage
 	p.Lead = "One way is enough: a place near you, or where you are."
 	coordinates, sheltered, town := "", "", ""
 	gardenName := "My garden"
+	p.Elsewhere = d.g == nil
 	if d.g != nil {
 		coordinates = d.get("place", "latitude") + ", " + d.get("place", "longitude")
 		gardenName = d.g.Name
