@@ -41,6 +41,7 @@ type desk struct {
 
 	mu      sync.Mutex
 	day     *reckon.Day // nil while there is no plan yet
+	untold  bool        // notes may have come since the past was put on day
 	text    string      // of the garden as last accepted
 	stale   bool        // the garden or the day changed: the ground must be made anew
 	busy    int         // reckonings asked for and not yet done
@@ -137,7 +138,7 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
-		d.day, d.trouble, d.out.last = r.Day, "", r
+		d.day, d.trouble, d.out.last, d.untold = r.Day, "", r, true
 		d.planned(r, work == d.in.Work, &state)
 	}
 	return nil
@@ -244,8 +245,30 @@ func (d *desk) tell(words string) {
 	d.day = &day
 }
 
-// Day is the page's day; it is always ready.
-func (d *desk) Day(context.Context) (*reckon.Day, error) {
+// Day is the page's day; it is always ready. Notes that came since it was last
+// asked for are put on it together: fifty phones that write cost one page.
+func (d *desk) Day(ctx context.Context) (*reckon.Day, error) {
+	d.turnDay()
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if !d.untold || d.day == nil {
+		return d.day, nil
+	}
+	events, state, err := d.remembered(ctx, d.in.Garden)
+	if err != nil {
+		return nil, err
+	}
+	day := *d.day
+	day.Spaces = slices.Clone(day.Spaces)
+	d.told.on(&day, events, d.in.Book, d.in.Garden)
+	day.TellYears(events, &state, d.in.Book, d.in.Garden)
+	d.fillOutdoors(d.out.last, &state, &day)
+	d.day, d.untold = &day, false
+	return d.day, nil
+}
+
+// toFill is the day for a form that is being saved.
+func (d *desk) toFill(context.Context) (*reckon.Day, error) {
 	d.turnDay()
 	d.mu.Lock()
 	defer d.mu.Unlock()
@@ -273,16 +296,7 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	d.mu.Lock()
 	d.figured(e, body)
 	if d.day != nil {
-		events, state, err := d.remembered(ctx, d.in.Garden)
-		if err != nil {
-			d.mu.Unlock()
-			return "", err
-		}
-		day := d.day.After(string(kind), body)
-		d.told.on(day, events, d.in.Book, d.in.Garden)
-		day.TellYears(events, &state, d.in.Book, d.in.Garden)
-		d.fillOutdoors(d.out.last, &state, day)
-		d.day = day
+		d.day, d.untold = d.day.After(string(kind), body), true
 	}
 	d.mu.Unlock()
 	d.again()
@@ -342,7 +356,7 @@ func (d *desk) options(hosts []string, demo bool) web.Options {
 		Entry: d.entry(), Light: d.light, Names: d.names, TallCosts: d.tallCosts, Crops: d.cropDesk,
 		Wishes:    &web.Wishes{Try: d.try, Why: d.why, Prices: d.prices, Likeness: d.likeness, Kept: d.keptPlans},
 		Searching: d.searched, Enough: d.enough,
-		Day: d.Day, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
+		Day: d.Day, ToFill: d.toFill, Record: d.record, Void: d.void, Dry: d.dry, Hosts: hosts, Now: d.now, Demo: demo,
 		Backup: func(ctx context.Context) (string, error) {
 			p, err := d.led.Backup(ctx, "")
 			if err != nil {

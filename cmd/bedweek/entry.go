@@ -330,18 +330,12 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 	if _, err := d.led.Append(ctx, events...); err != nil {
 		return err
 	}
-	said, err := d.past.Events(ctx)
-	if err != nil {
-		return fmt.Errorf("reading the ledger: %w", err)
-	}
 	d.mu.Lock()
 	if d.day != nil {
-		day := d.day
 		for _, h := range all {
-			day = day.After(string(h.Kind), h.Body)
+			d.day = d.day.After(string(h.Kind), h.Body)
 		}
-		d.told.on(day, said, d.in.Book, d.in.Garden)
-		d.day = day
+		d.untold = true
 	}
 	d.mu.Unlock()
 	d.again()

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"context"
 	"crypto/sha256"
 	"net/http"
 	"net/url"
@@ -64,9 +65,16 @@ func (f *sentForms) put(id string, d done) {
 // digestOf tells two fillings of one form apart. Encode sorts by name.
 func digestOf(v url.Values) [32]byte { return sha256.Sum256([]byte(v.Encode())) }
 
+func (s *site) toFill(ctx context.Context) (*reckon.Day, error) {
+	if s.o.ToFill != nil {
+		return s.o.ToFill(ctx)
+	}
+	return s.o.Day(ctx)
+}
+
 // present is the day a form speaks of; errGone while there is no plan yet.
 func (s *site) present(r *http.Request) (*reckon.Day, error) {
-	day, err := s.o.Day(r.Context())
+	day, err := s.toFill(r.Context())
 	if err == nil && day == nil {
 		err = errGone
 	}

@@ -17,6 +17,9 @@ type Options struct {
 	// Day returns what can be said now. The caller keeps it between requests
 	// and makes it anew after an event; pages do not change it.
 	Day func(ctx context.Context) (*reckon.Day, error)
+	// ToFill is the same day for a form that is being saved: the latest notes
+	// may not stand on it yet. nil = Day.
+	ToFill func(ctx context.Context) (*reckon.Day, error)
 
 	// Record writes one event and returns its id. The form's own id is in the
 	// context (FormID): used as the event's id, a form sent twice stays one

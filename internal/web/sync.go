@@ -154,7 +154,7 @@ func clockWords(off time.Duration) string {
 
 // bringHome turns each note into an event and keeps it.
 func (s *site) bringHome(r *http.Request, entries []heldEntry, off time.Duration) ([]outcome, error) {
-	day, err := s.o.Day(r.Context())
+	day, err := s.toFill(r.Context())
 	if err != nil {
 		return nil, err
 	}
