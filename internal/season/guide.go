@@ -9,8 +9,10 @@ import (
 // a plant of each would have to pay for the room it takes. It steers and
 // decides nothing: a plan is weighed without it.
 type guide struct {
-	far  []bool    // by option: pays so little at the prices that refills leave it out
-	rent []float64 // by option, of a plant, in meals
+	far    []bool             // by option: pays so little at the prices that refills leave it out
+	rent   []float64          // by option, of a plant, in meals
+	batch  []float64          // by option, of a batch whatever its number
+	ground [][kinds][]float64 // by space and week: price of room
 }
 
 // How many options refills keep: so large a share of those that can be planted,
@@ -34,12 +36,17 @@ func (m *model) setGuide(lim *Limits) {
 		return
 	}
 	a.value(x, a.everything())
-	g := &guide{far: make([]bool, len(m.opts)), rent: make([]float64, len(m.opts))}
+	g := &guide{far: make([]bool, len(m.opts)), rent: make([]float64, len(m.opts)), batch: make([]float64, len(m.opts)), ground: make([][kinds][]float64, len(m.bySpace))}
+	for sp := range g.ground {
+		for k := range kinds {
+			g.ground[sp][k] = x[a.e.room(sp, k, 0):][:m.weeks]
+		}
+	}
 	order := make([]int32, 0, m.usable)
 	for i := range m.opts {
 		o := &a.e.opts[i]
-		_, plant := a.m.cost(o)
-		g.rent[i] = max(0, plant+o.each)
+		batch, plant := a.m.cost(o)
+		g.rent[i], g.batch[i] = max(0, plant+o.each), max(0, batch+o.fixed)
 		if m.opts[i].min <= m.opts[i].max {
 			order = append(order, int32(i))
 		}

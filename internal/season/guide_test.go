@@ -73,3 +73,42 @@ func density1(o *Option) float64 {
 	}
 	return sum / o.Footprint[len(o.Footprint)-1]
 }
+
+// TestGuideSeesBulkAndIdleGround: the price of a bulky batch is part of what a
+// batch has to pay, and windows are dug where dear ground stands idle.
+func TestGuideSeesBulkAndIdleGround(t *testing.T) {
+	p := plausible(6, 6, 12, 52, 4)
+	c := newCertificate(p)
+	const space, week, dear = 2, 20, 7.0
+	p.Spaces[space].AreaM2 = 0.25 // so that one plant of some kinds takes more than half
+	c.Room[space][area][week] = dear
+	for w := range c.Bulky[space] {
+		c.Bulky[space][w] = dear
+	}
+	m := newModel(p, nil)
+	m.setGuide(&Limits{Prices: c})
+	bulky := 0
+	for i := range p.Options {
+		if o := &p.Options[i]; m.guide.batch[i] > 0 {
+			bulky++
+			if o.Space != space || float64(o.Min)*o.Footprint[len(o.Footprint)-1] <= p.Spaces[space].AreaM2/2 {
+				t.Errorf("%s pays %.2f for bulk and takes no bulk's room", o.ID, m.guide.batch[i])
+			}
+		}
+	}
+	if bulky == 0 {
+		t.Errorf("no batch pays the price of bulk")
+	}
+	w := newWalk(m, 1, 0)
+	w.idleRents()
+	hits := 0
+	for range 1000 {
+		if sp, from, to := w.stretch(); sp == space && from <= week && week <= to {
+			hits++
+		}
+	}
+	// Half are drawn there, and of the others one in six spaces, now and then in that week.
+	if hits < 450 || hits > 700 {
+		t.Errorf("%d of 1000 windows lie on the one dear week, want about half and a few", hits)
+	}
+}

@@ -17,7 +17,8 @@ type walk struct {
 	touched []int32
 	mark    []bool
 	best    snapshot
-	stopped bool // by its context, with work left
+	idle    []float64 // rent of what stands idle, summed by open space and week; empty = not known
+	stopped bool      // by its context, with work left
 }
 
 // spent is the work done so far. Looking for room is cheap and counts little.
@@ -47,12 +48,7 @@ func (w *walk) clearOut(sp int32, from, to int) {
 func (w *walk) window(spaces int) {
 	m := w.m
 	for range spaces {
-		sp := w.open[w.rng.IntN(len(w.open))]
-		from := w.rng.IntN(m.weeks)
-		to := from + 3 + w.rng.IntN(max(m.weeks/5, 1))
-		if w.rng.IntN(6) == 0 {
-			from, to = 0, m.weeks
-		}
+		sp, from, to := w.stretch()
 		w.clearOut(sp, from, to)
 		for _, i := range m.staysIn[sp] {
 			if w.rng.IntN(2) == 0 {

@@ -101,7 +101,7 @@ func (s *state) score(i, n int, worth float64, t taste) float64 {
 	case byGround:
 		return worth / ground
 	case byRent:
-		return worth / (freeRent + float64(s.m.guide.rent[i]*float64(n)))
+		return worth / (freeRent + s.m.guide.batch[i] + float64(s.m.guide.rent[i]*float64(n)))
 	}
 	return worth
 }

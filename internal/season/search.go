@@ -253,6 +253,9 @@ func (w *walk) dig(ctx context.Context, upTo int, tell func()) {
 			w.stopped = true
 			return
 		}
+		if n%idleEvery == 1 {
+			w.idleRents()
+		}
 		left := float64(upTo-w.spent()) / float64(max(upTo-from, 1))
 		w.round(w.best.value - float64(slack*left*math.Abs(w.best.value)))
 		if n%200 == 0 {
