@@ -13,12 +13,12 @@ type ascent struct {
 	e       *expected
 	m       *market
 	cellAt  []int     // first cell of each food in the list of prices
-	bulky   int       // first price of a bulky batch, by space and week
+	parts   int       // first price of a filled part, by level, space and week
 	limit   []float64 // by price: room in the row, or in the cell
 	ask     []bool    // by price: the row asks for at least (a must)
 	most    []float64 // by price: never worth setting higher
 	typical []float64 // by price: the size it usually has, 0 = it stays as it is
-	likely  []int     // by option: number of plants last time
+	likely  []likely  // by option
 	use     []float64 // by price: used at the prices
 	halves  [2]half   // the options are priced in two halves, one after the other or at once
 	workers int
@@ -37,7 +37,7 @@ type half struct {
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]int, len(e.opts)), reach: make([]float64, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), reach: make([]float64, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -47,14 +47,14 @@ func newAscent(e *expected) *ascent {
 			a.limit = append(a.limit, c.most)
 		}
 	}
-	a.bulky = n
-	for range e.p.Spaces {
-		for range e.weeks {
-			a.limit = append(a.limit, 1)
+	a.parts = n
+	for level := range levels {
+		for range len(e.p.Spaces) * e.weeks {
+			a.limit = append(a.limit, float64(level+1))
 			n++
 		}
 	}
-	a.m.bulky = a.bulky
+	a.m.parts = a.parts
 	a.ask, a.most, a.typical, a.use = make([]bool, n), make([]float64, n), make([]float64, n), make([]float64, n)
 	for k := range a.halves {
 		a.halves[k] = half{m: a.m.beside(), use: make([]float64, n)}
@@ -75,8 +75,8 @@ func newAscent(e *expected) *ascent {
 			a.typical[r] = 0.3
 		}
 	}
-	for r := a.bulky; r < n; r++ {
-		a.typical[r] = 0.3
+	for r := a.parts; r < n; r++ {
+		a.typical[r] = 0.3 / a.limit[r]
 	}
 	for k := range e.cells {
 		for at, c := range e.cells[k] {
@@ -155,12 +155,11 @@ func (a *ascent) price(h *half, some []int32) {
 	eaten := func(at int32, y float64) { h.use[at] += y }
 	for _, i := range some {
 		o := &a.e.opts[i]
-		n, worth, most := h.m.batch(o, a.likely[i])
+		n, worth, most := h.m.batch(o, &a.likely[i])
 		a.reach[i] = most
 		if n == 0 {
 			continue
 		}
-		a.likely[i] = n
 		h.sum += worth
 		a.takeOption(h.use, o, float64(n))
 		if len(o.meals) > 0 {
@@ -188,10 +187,8 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 			use[e.room(o.space, support, w)] += n * o.support
 		}
 	}
-	for k := o.bulkyFrom; k < len(o.foot); k++ {
-		if o.bulks(k, e.half[o.space]) {
-			use[a.bulky+o.space*e.weeks+o.week+k]++
-		}
+	for k, f := range o.foot {
+		a.takeParts(use, o.space, o.week+k, n*f)
 	}
 	if o.places > 0 {
 		for i := o.shelfLo; i < o.shelfHi; i++ {
@@ -226,9 +223,7 @@ func (a *ascent) curve(s *stand) []float64 {
 					cost += t * x[e.room(s.space, k, w)]
 				}
 			}
-			if s.take[area][w] > e.half[s.space] {
-				cost += x[a.bulky+s.space*e.weeks+w]
-			}
+			cost += a.m.partCost(s.space, w, s.take[area][w])
 			if r := e.rows.minutes + w; r < e.rows.groups {
 				cost += s.minutes[w] * x[r]
 			}
@@ -271,9 +266,7 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 		for k := range kinds {
 			a.use[e.room(s.space, k, w)] += s.take[k][w]
 		}
-		if s.take[area][w] > e.half[s.space] {
-			a.use[a.bulky+s.space*e.weeks+w]++
-		}
+		a.takeParts(a.use, s.space, w, s.take[area][w])
 		if r := e.rows.minutes + w; r < e.rows.groups {
 			a.use[r] += s.minutes[w]
 		}

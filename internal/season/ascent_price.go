@@ -26,8 +26,9 @@ type market struct {
 	litres [][]float64         // by space: root room prices summed
 	shelf  []float64           // summed
 	dear   [][kinds]bool
-	bulky  int    // first price of a bulky batch, by space and week
+	parts  int    // first price of a filled part, by level, space and week
 	crowds []bool // by space: such a price is above 0
+	steps  []float64
 	over   []float64
 	due    []float64
 }
@@ -49,15 +50,15 @@ func newMarket(e *expected) *market {
 // beside is a market that reads the same prices, with scratch of its own.
 func (m *market) beside() *market {
 	out := *m
-	out.over, out.due = make([]float64, len(m.over)), make([]float64, len(m.due))
+	out.over, out.due, out.steps = make([]float64, len(m.over)), make([]float64, len(m.due)), nil
 	return &out
 }
 
 // follow takes over the prices that another market has opened.
 func (m *market) follow(from *market) {
-	over, due := m.over, m.due
+	over, due, steps := m.over, m.due, m.steps
 	*m = *from
-	m.over, m.due = over, due
+	m.over, m.due, m.steps = over, due, steps
 }
 
 // open reads the prices.
@@ -95,7 +96,10 @@ func (m *market) open(x []float64, cellAt []int) {
 			m.litres[i][w+1] = m.litres[i][w] + x[e.room(i, volume, w)]
 		}
 		m.dear[i][volume] = m.litres[i][e.weeks] > 0
-		m.crowds[i] = slices.ContainsFunc(x[m.bulky+i*e.weeks:][:e.weeks], func(y float64) bool { return y > 0 })
+		m.crowds[i] = false
+		for level := range levels {
+			m.crowds[i] = m.crowds[i] || slices.ContainsFunc(x[m.partAt(level, i):][:e.weeks], func(y float64) bool { return y > 0 })
+		}
 		m.dear[i][tall] = false
 		for _, y := range x[e.room(i, tall, 0):e.room(i, tall, e.weeks)] {
 			m.dear[i][tall] = m.dear[i][tall] || y > 0
@@ -106,7 +110,8 @@ func (m *market) open(x []float64, cellAt []int) {
 	}
 }
 
-// cost is what a batch and a plant of o cost at the prices, their own costs in.
+// cost is what a batch and a plant of o cost at the prices, their own costs in,
+// the parts they fill left out.
 func (m *market) cost(o *column) (batch, plant float64) {
 	e, x := m.e, m.x
 	plant = -o.each
@@ -132,13 +137,6 @@ func (m *market) cost(o *column) (batch, plant float64) {
 		high := x[e.room(o.space, tall, o.week):]
 		for k := o.tallFrom; k < len(o.foot); k++ {
 			sum += o.foot[k] * high[k]
-		}
-	}
-	if o.bulkyFrom < len(o.foot) && m.crowds[o.space] {
-		for k, y := range x[m.bulky+o.space*e.weeks+o.week:][o.bulkyFrom:len(o.foot)] {
-			if o.bulks(o.bulkyFrom+k, e.half[o.space]) {
-				batch += y
-			}
 		}
 	}
 	if o.support > 0 {
@@ -250,23 +248,36 @@ func (m *market) eatFresh(food, lo int, meals []float64, times float64, take fun
 	return worth
 }
 
+// likely is the numbers of plants of an option that were best last time.
+type likely struct{ n, full int32 } // full: with the parts it fills left out
+
 // batch is the best number of plants of o and what it is worth at the prices,
-// searched from a likely number on; 0 plants are worth 0. most is never below
-// the worth of any number.
-func (m *market) batch(o *column, likely int) (n int, worth, most float64) {
+// searched from the likely numbers on, which it brings up to date; 0 plants are
+// worth 0. most is never below the worth of any number.
+func (m *market) batch(o *column, last *likely) (n int, worth, most float64) {
 	if o.min > o.max && o.locked == 0 {
 		return 0, 0, math.Inf(-1)
 	}
 	fixed, plant := m.cost(o)
 	if o.locked > 0 {
-		return o.locked, m.gain(o, o.locked, fixed, plant), math.Inf(1)
+		worth = m.gain(o, o.locked, fixed, plant)
+		if costs := m.partCosts(o, o.locked); costs != nil {
+			worth -= costs[o.locked]
+		}
+		return o.locked, worth, math.Inf(1)
 	}
 	slope := m.most(o) - plant
 	most = max(float64(o.min)*slope, float64(o.max)*slope) - fixed
+	var costs []float64
+	if most > 0 {
+		if costs = m.partCosts(o, o.max); costs != nil {
+			most = mostBeside(costs, o.min, slope) - fixed
+		}
+	}
 	if most <= 0 {
 		return 0, 0, most
 	}
-	n = min(max(likely, o.min), o.max)
+	n = min(max(int(last.full), o.min), o.max)
 	worth = m.gain(o, n, fixed, plant)
 	for step := 1; n+step <= o.max; {
 		if next := m.gain(o, n+step, fixed, plant); next > worth {
@@ -287,6 +298,10 @@ func (m *market) batch(o *column, likely int) (n int, worth, most float64) {
 		} else {
 			step = 1
 		}
+	}
+	if last.full = int32(n); worth > 0 && costs != nil {
+		n, worth = m.smaller(o, costs, n, int(last.n), worth, fixed, plant, slope)
+		last.n = int32(n)
 	}
 	if worth <= 0 {
 		return 0, 0, worth

@@ -20,6 +20,11 @@ type BoundLimits struct {
 // leastLooks is how often each option is looked at in the shortest search.
 const leastLooks = 50
 
+// partLooks is how often each option must be looked at for the prices of filled
+// parts to be worth finding: with 50 looks at 75,120 options they left the other
+// prices behind and the bound 0.7 % higher, with 158 at 18,969 0.2 % lower.
+const partLooks = 100
+
 // fewSteps is how many steps are made where there is nothing to plant.
 const fewSteps = 400
 
@@ -39,7 +44,7 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	a := newAscent(newExpected(p))
 	a.workers = lim.Workers
 	x, step := make([]float64, len(a.limit)), float64(firstStep)
-	for r := a.e.rows.end; r < a.bulky; r++ {
+	for r := a.e.rows.end; r < a.parts; r++ {
 		x[r] = 0.3 * a.most[r] // of the worth of a meal: nearer than nothing
 	}
 	if a.warm(lim.Warm, x) {
@@ -53,6 +58,9 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	work := max(lim.Work, leastLooks*len(p.Options))
 	if len(p.Options) == 0 {
 		work = fewSteps * (len(x)/256 + 1) // little to find out
+	}
+	if work < partLooks*len(p.Options) {
+		clear(a.typical[a.parts:])
 	}
 	c := a.certificate(a.climb(ctx, x, work, step, tell))
 	c.Work = a.work

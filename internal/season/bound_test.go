@@ -50,7 +50,8 @@ func randomPrices(p *Problem, seed uint64) *Certificate {
 		}
 	}
 	for i := range c.Room {
-		fill(c.Bulky[i], 2)
+		fill(c.Halves[i], 2)
+		fill(c.Thirds[i], 1)
 		for k, size := range []float64{2, 0.01, 1, 1} {
 			fill(c.Room[i][k], size)
 		}

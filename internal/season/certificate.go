@@ -14,19 +14,20 @@ type Certificate struct {
 	Minutes []float64          // per minute, by week
 	Totals  map[string]float64 // per plant of a group
 	Musts   []float64          // per plant of a must
-	Bulky   [][]float64        // [space][week]: per batch that takes more than half the ground
+	Halves  [][]float64        // [space][week]: per batch that takes more than half the ground
+	Thirds  [][]float64        // [space][week]: per third of the ground that a batch more than fills
 	Work    int                // options priced to find it
 }
 
 // newCertificate is one with all prices 0 and the shape of p.
 func newCertificate(p *Problem) *Certificate {
 	c := &Certificate{Start: p.Start, Cells: make([][][3]float64, len(p.Foods)), Room: make([][4][]float64, len(p.Spaces)),
-		Shelf: make([]float64, max(p.Weeks-p.ShelfStart, 0)), Minutes: make([]float64, p.Weeks), Totals: map[string]float64{}, Musts: make([]float64, len(p.Musts)), Bulky: make([][]float64, len(p.Spaces))}
+		Shelf: make([]float64, max(p.Weeks-p.ShelfStart, 0)), Minutes: make([]float64, p.Weeks), Totals: map[string]float64{}, Musts: make([]float64, len(p.Musts)), Halves: make([][]float64, len(p.Spaces)), Thirds: make([][]float64, len(p.Spaces))}
 	for k := range c.Cells {
 		c.Cells[k] = make([][3]float64, p.Weeks)
 	}
 	for i := range c.Room {
-		c.Bulky[i] = make([]float64, p.Weeks)
+		c.Halves[i], c.Thirds[i] = make([]float64, p.Weeks), make([]float64, p.Weeks)
 		for k := range c.Room[i] {
 			c.Room[i][k] = make([]float64, p.Weeks)
 		}
@@ -39,7 +40,8 @@ func (a *ascent) certificate(x []float64) *Certificate {
 	p, e := a.e.p, a.e
 	c := newCertificate(p)
 	for i := range c.Room {
-		copy(c.Bulky[i], x[a.bulky+i*e.weeks:])
+		copy(c.Halves[i], x[a.part(0, i, 0):])
+		copy(c.Thirds[i], x[a.part(1, i, 0):])
 		for k := range c.Room[i] {
 			copy(c.Room[i][k], x[e.room(i, k, 0):])
 		}
@@ -73,9 +75,12 @@ func (a *ascent) warm(c *Certificate, x []float64) bool {
 		return row[min(w, len(row)-1)]
 	}
 	for i := range c.Room {
-		if i < len(c.Bulky) {
-			for w := range e.weeks {
-				x[a.bulky+i*e.weeks+w] = from(c.Bulky[i], w)
+		for w := range e.weeks {
+			if i < len(c.Halves) {
+				x[a.part(0, i, w)] = from(c.Halves[i], w)
+			}
+			if i < len(c.Thirds) {
+				x[a.part(1, i, w)] = from(c.Thirds[i], w)
 			}
 		}
 		for k := range c.Room[i] {

@@ -75,7 +75,7 @@ func (k *check) limits() float64 {
 			for j, limit := range [4]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
 				sum += (limit + tolerance) * at(c.Room[i][j], w)
 			}
-			sum += k.bulky(i, w, math.Inf(1))
+			sum += k.parts(i, w, math.Inf(1))
 		}
 		sum += at(p.Minutes, w) * k.minute(w)
 		for food := range p.Foods {
@@ -113,7 +113,6 @@ func (k *check) option(o *Option, locked int) float64 {
 	for w := o.Week; w <= o.End; w++ {
 		foot := held(o.Footprint, w-o.Week)
 		plant += foot*at(room[0], w) + o.VolumeL*rootShare(o.Footprint, w-o.Week, o.End-o.Week+1)*at(room[1], w) + o.SupportM*at(room[3], w)
-		batch += k.bulky(o.Space, w, float64(max(o.Min, 1, locked))*foot)
 		if o.TallFrom >= 0 && w >= o.TallFrom {
 			plant += foot * at(room[2], w)
 		}
@@ -134,7 +133,7 @@ func (k *check) option(o *Option, locked int) float64 {
 	}
 	meals := k.meals(o.Food, o.Meals, o.MealsFrom)
 	if locked > 0 {
-		return k.eat(o.Food, meals, float64(locked)) - batch - float64(locked)*plant
+		return k.eat(o.Food, meals, float64(locked)) - batch - float64(locked)*plant - k.crowd(o, locked)
 	}
 	best, last := 0.0, math.Inf(-1)
 	for n := max(o.Min, 1); n <= k.most(o); n++ {
@@ -142,20 +141,37 @@ func (k *check) option(o *Option, locked int) float64 {
 		if worth < last {
 			break // each further plant is worth less than the one before
 		}
-		best, last = math.Max(best, worth), worth
+		best, last = math.Max(best, worth-k.crowd(o, n)), worth
 	}
 	return best
 }
 
-// bulky is the price of a batch that takes so much ground in a week: 0 unless
-// that is more than half. Of such only one can stand in a space in any week:
-// two new ones are more than its ground, and so are a new one and what stands.
-// Of what stands, shrunk to the ground there is, one at most takes so much.
-func (k *check) bulky(space, w int, ground float64) float64 {
-	if space >= len(k.c.Bulky) || ground <= (k.p.Spaces[space].AreaM2+tolerance)/2+1e-9 {
-		return 0
+// parts is the price of the halves and thirds of a space that so much ground
+// more than fills in a week. All that stands together more than fills one half
+// and two thirds at most: new batches and what stands keep within the ground,
+// what stands alone is shrunk to it, and each takes more than what is counted.
+func (k *check) parts(space, w int, ground float64) float64 {
+	sum := 0.0
+	for i, prices := range [2][][]float64{k.c.Halves, k.c.Thirds} {
+		if space >= len(prices) {
+			continue
+		}
+		for t := 1; t <= i+1; t++ {
+			if ground > float64(t)*((k.p.Spaces[space].AreaM2+tolerance)/float64(i+2))+1e-9 {
+				sum += at(prices[space], w)
+			}
+		}
 	}
-	return at(k.c.Bulky[space], w)
+	return sum
+}
+
+// crowd is the price of the parts that n plants of o fill over its weeks.
+func (k *check) crowd(o *Option, n int) float64 {
+	sum := 0.0
+	for w := o.Week; w <= o.End; w++ {
+		sum += k.parts(o.Space, w, float64(n)*held(o.Footprint, w-o.Week))
+	}
+	return sum
 }
 
 // returns says whether o comes too soon after its family whatever else is
@@ -248,7 +264,7 @@ func (k *check) stay(s *Stay) float64 {
 				}
 				cost += x * at(k.c.Room[s.Space][j], w)
 				if j == 0 {
-					cost += k.bulky(s.Space, w, x)
+					cost += k.parts(s.Space, w, x)
 				}
 			}
 			cost += at(s.Minutes, w) * k.minute(w)

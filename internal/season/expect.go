@@ -28,8 +28,8 @@ type expected struct {
 	limit []float64 // by row; minutes rows may be passed at OverCost, must rows ask for at least
 	opts  []column
 	stays []stand
-	group []string  // by group row
-	half  []float64 // by space: half the ground; of what takes more, two never stand together
+	group []string          // by group row
+	parts [levels][]float64 // by space: a half and a third of the ground, see fills
 }
 
 // segments is how many falling steps a week's worth of one food has.
@@ -54,10 +54,10 @@ type column struct {
 	week, min, max   int // min > max = never
 	locked           int // number of plants it must have, 0 = free
 	foot             []float64
+	mostFoot         float64
 	litres           float64 // root room per m2 of footprint; per plant where it has no footprint
 	flat             bool    // no footprint: root room is the same all along
 	tallFrom         int     // from week, len(foot) = never
-	bulkyFrom        int     // from week: first in which the smallest batch takes more than half the ground, len(foot) = never
 	support, places  float64
 	shelfLo, shelfHi int
 	minutes          []float64
@@ -121,7 +121,9 @@ func (e *expected) addRows() {
 	p := e.p
 	for i := range p.Spaces {
 		s := &p.Spaces[i]
-		e.half = append(e.half, (s.AreaM2+tolerance)/2+1e-9)
+		for level := range levels {
+			e.parts[level] = append(e.parts[level], (s.AreaM2+tolerance)/float64(level+2))
+		}
 		for _, limit := range [kinds]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
 			for range e.weeks {
 				e.limit = append(e.limit, limit+tolerance)
@@ -227,12 +229,11 @@ func (e *expected) addOption(i, locked int) {
 	*o = column{space: src.Space, food: src.Food, week: src.Week, min: max(src.Min, 1), max: src.Max, locked: locked,
 		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, group: -1, musts: e.mustRows(src.Crop, src.Space),
 		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk}
-	var most float64
-	o.foot, most = spread(src.Footprint, n)
-	if o.flat = most == 0; o.flat {
+	o.foot, o.mostFoot = spread(src.Footprint, n)
+	if o.flat = o.mostFoot == 0; o.flat {
 		o.litres = src.VolumeL
 	} else {
-		o.litres = src.VolumeL / most
+		o.litres = src.VolumeL / o.mostFoot
 	}
 	if src.TallFrom >= 0 {
 		o.tallFrom = min(max(src.TallFrom-src.Week, 0), n)
@@ -262,17 +263,8 @@ func (e *expected) addOption(i, locked int) {
 			o.lo, o.meals = lo, meanRow(src.Meals, p.Futures, lo-src.MealsFrom, hi-src.MealsFrom)
 		}
 	}
-	for o.bulkyFrom < n && !o.bulks(o.bulkyFrom, e.half[o.space]) {
-		o.bulkyFrom++
-	}
 	e.addRotation(i)
 	e.fit(o)
-}
-
-// bulks says whether the smallest batch of o takes more than half the ground in
-// its week k, so that it stands beside no other that does.
-func (o *column) bulks(k int, half float64) bool {
-	return float64(max(o.min, o.locked))*o.foot[k] > half
 }
 
 // addRotation charges an early return that no plan can avoid: the batch's

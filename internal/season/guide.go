@@ -46,6 +46,9 @@ func (m *model) setGuide(lim *Limits) {
 	for i := range m.opts {
 		o := &a.e.opts[i]
 		batch, plant := a.m.cost(o)
+		for k, f := range o.foot {
+			batch += a.m.partCost(o.space, o.week+k, float64(max(o.min, 1))*f)
+		}
 		g.rent[i], g.batch[i] = max(0, plant+o.each), max(0, batch+o.fixed)
 		if m.opts[i].min <= m.opts[i].max {
 			order = append(order, int32(i))

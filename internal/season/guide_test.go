@@ -82,8 +82,8 @@ func TestGuideSeesBulkAndIdleGround(t *testing.T) {
 	const space, week, dear = 2, 20, 7.0
 	p.Spaces[space].AreaM2 = 0.25 // so that one plant of some kinds takes more than half
 	c.Room[space][area][week] = dear
-	for w := range c.Bulky[space] {
-		c.Bulky[space][w] = dear
+	for w := range c.Halves[space] {
+		c.Halves[space][w] = dear
 	}
 	m := newModel(p, nil)
 	m.setGuide(&Limits{Prices: c})

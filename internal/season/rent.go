@@ -23,7 +23,7 @@ func Rents(p *Problem, c *Certificate) []Rent {
 		for from := 0; from < p.Weeks; from += RentWeeks {
 			r := Rent{Space: i, Week: from, Weeks: min(RentWeeks, p.Weeks-from)}
 			for w := from; w < from+r.Weeks; w++ {
-				r.Meals += c.Bulky[i][w] + float64(s.AreaM2*c.Room[i][area][w]) + float64(s.VolumeL*c.Room[i][volume][w])
+				r.Meals += c.Halves[i][w] + float64(2*c.Thirds[i][w]) + float64(s.AreaM2*c.Room[i][area][w]) + float64(s.VolumeL*c.Room[i][volume][w])
 			}
 			if s.AreaM2 > 0 {
 				r.PerM2 = r.Meals / s.AreaM2
