@@ -19,8 +19,13 @@ type ascent struct {
 	most    []float64 // by price: never worth setting higher
 	typical []float64 // by price: the size it usually has, 0 = it stays as it is
 	likely  []likely  // by option
-	use     []float64 // by price: used at the prices
-	halves  [2]half   // the options are priced in two halves, one after the other or at once
+	charged []likely  // the same with the cost of an early return
+	kin     []kin
+	kinOf   []int32     // by option: its kin, -1 = none
+	free    []bool      // by stay: of no kin
+	curves  [][]float64 // by stay: worth by pull week at the prices
+	use     []float64   // by price: used at the prices
+	halves  [2]half     // the options are priced in two halves, one after the other or at once
 	workers int
 	work    int
 	reach   []float64 // by option: never below its worth when last looked at
@@ -31,13 +36,14 @@ type ascent struct {
 // half prices one half of the options; the sums of both are then added in their
 // order, so that the result does not depend on the number of workers.
 type half struct {
-	m   *market // reads the prices of the ascent's, with room of its own to reckon in
-	use []float64
-	sum float64
+	m    *market // reads the prices of the ascent's, with room of its own to reckon in
+	use  []float64
+	sum  float64
+	paid []paid
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), reach: make([]float64, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -78,6 +84,7 @@ func newAscent(e *expected) *ascent {
 	for r := a.parts; r < n; r++ {
 		a.typical[r] = 0.3 / a.limit[r]
 	}
+	a.setKin()
 	for k := range e.cells {
 		for at, c := range e.cells[k] {
 			r := a.cellAt[k] + at
@@ -130,14 +137,18 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 	eaten := func(at int32, y float64) { a.use[at] += y }
 	a.work += len(some) + len(x)/256 + 1 // the prices themselves cost a little
 	for i := range e.stays {
-		at, worth := bestPull(&e.stays[i], a.curve(&e.stays[i]))
-		sum += worth
-		a.takeStay(&e.stays[i], at, eaten)
+		if a.curves[i] = a.curve(&e.stays[i]); a.free[i] {
+			at, worth := bestPull(&e.stays[i], a.curves[i])
+			sum += worth
+			a.takeStay(&e.stays[i], at, eaten)
+		}
 	}
 	cut := len(some) / 2
 	parallel(a.workers, len(a.halves), func(k int) {
 		a.price(&a.halves[k], [2][]int32{some[:cut], some[cut:]}[k])
 	})
+	sum += a.settleKin(eaten)
+	parallel(a.workers, len(a.halves), func(k int) { a.takePaid(&a.halves[k]) })
 	for k := range a.halves {
 		sum += a.halves[k].sum
 		for r, y := range a.halves[k].use {
@@ -151,20 +162,34 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 func (a *ascent) price(h *half, some []int32) {
 	h.m.follow(a.m)
 	clear(h.use)
-	h.sum = 0
-	eaten := func(at int32, y float64) { h.use[at] += y }
+	h.sum, h.paid = 0, h.paid[:0]
 	for _, i := range some {
 		o := &a.e.opts[i]
-		n, worth, most := h.m.batch(o, &a.likely[i])
+		n, worth, most := h.m.batch(o, &a.likely[i], 0)
 		a.reach[i] = most
 		if n == 0 {
 			continue
 		}
-		h.sum += worth
-		a.takeOption(h.use, o, float64(n))
-		if len(o.meals) > 0 {
-			h.m.eat(o.food, o.lo, o.meals, float64(n), eaten)
+		if a.kinOf[i] < 0 {
+			h.sum += worth
+			a.take(h, o, n)
+			continue
 		}
+		x := paid{i, [2]int{n, n}, [2]float64{worth, worth}}
+		if o.returning > 0 {
+			if x.n[1], x.worth[1], _ = h.m.batch(o, &a.charged[i], o.returning); x.n[1] == 0 {
+				x.worth[1] = 0
+			}
+		}
+		h.paid = append(h.paid, x)
+	}
+}
+
+// take adds what n plants of o use and eat.
+func (a *ascent) take(h *half, o *column, n int) {
+	a.takeOption(h.use, o, float64(n))
+	if len(o.meals) > 0 {
+		h.m.eat(o.food, o.lo, o.meals, float64(n), func(at int32, y float64) { h.use[at] += y })
 	}
 }
 

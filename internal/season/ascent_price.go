@@ -253,12 +253,14 @@ type likely struct{ n, full int32 } // full: with the parts it fills left out
 
 // batch is the best number of plants of o and what it is worth at the prices,
 // searched from the likely numbers on, which it brings up to date; 0 plants are
-// worth 0. most is never below the worth of any number.
-func (m *market) batch(o *column, last *likely) (n int, worth, most float64) {
+// worth 0. A plant costs more than its own costs and rent by more. most is never
+// below the worth of any number.
+func (m *market) batch(o *column, last *likely, more float64) (n int, worth, most float64) {
 	if o.min > o.max && o.locked == 0 {
 		return 0, 0, math.Inf(-1)
 	}
 	fixed, plant := m.cost(o)
+	plant += more
 	if o.locked > 0 {
 		worth = m.gain(o, o.locked, fixed, plant)
 		if costs := m.partCosts(o, o.locked); costs != nil {

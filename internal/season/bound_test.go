@@ -2,6 +2,7 @@ package season
 
 import (
 	"context"
+	"fmt"
 	"math"
 	"math/rand/v2"
 	"reflect"
@@ -200,5 +201,34 @@ func TestGap(t *testing.T) {
 	empty := Bound(context.Background(), &Problem{}, BoundLimits{})
 	if empty == nil || math.Abs(empty.Bound) > 1e-6 {
 		t.Errorf("an empty problem: %v, want a bound of 0", empty)
+	}
+}
+
+// TestBoundChargesAReturn: where a family must either return too soon or stay
+// away, the bound is the better of these, worked out by hand.
+func TestBoundChargesAReturn(t *testing.T) {
+	bean := func(week, interval int, foot float64) Option {
+		o := crop("bean", week, week, foot, 2) // two meals: 1 + 0.6
+		o.ID, o.Max, o.Family, o.Interval, o.RotationCost = fmt.Sprint("bed.bean.", week), 1, 0, interval, 1
+		return o
+	}
+	for _, tt := range []struct {
+		name    string
+		options []Option
+		stays   []Stay
+		want    float64
+	}{
+		{"both, the second a week too soon", []Option{bean(0, 3, 1), bean(2, 3, 1)}, nil, 1.6 + 1.6 - 1},
+		{"both, far enough apart", []Option{bean(0, 1, 1), bean(2, 1, 1)}, nil, 1.6 + 1.6},
+		{"what stands must stay to its end", []Option{bean(3, 1, 0.8)},
+			[]Stay{{ID: "old", Crop: "old", Plants: 1, End: 2, MustKeepTo: 2, Food: -1, Footprint: []float64{0.1}}}, 1.6 - 1},
+	} {
+		p := oneBed(6, 0)
+		p.Spaces[0].Batch, p.Batches = 0, []Batch{{ID: "b"}}
+		p.Options, p.Stays = tt.options, tt.stays
+		best, c := Brute(p), Bound(context.Background(), p, BoundLimits{Work: 20_000})
+		if math.Abs(best.Value-tt.want) > 1e-9 || c.Bound < tt.want || c.Bound > tt.want+0.02 {
+			t.Errorf("%s: best %.6f, bound %.6f, want %.6f", tt.name, best.Value, c.Bound, tt.want)
+		}
 	}
 }

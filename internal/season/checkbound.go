@@ -28,12 +28,33 @@ func CheckBound(p *Problem, c *Certificate) float64 {
 		locked[l.Option] = l.Plants
 	}
 	sum := k.limits()
+	kin := map[lineage]*kinsfolk{}
 	for i := range p.Options {
-		sum += k.option(&p.Options[i], locked[i])
+		o := &p.Options[i]
+		if locked[i] == 0 && k.most(o) < max(o.Min, 1) {
+			continue
+		}
+		plain := k.option(o, locked[i], 0)
+		charged := plain
+		if (locked[i] > 0 || plain > 0) && !k.returns(o) {
+			charged = k.option(o, locked[i], o.RotationCost)
+		}
+		if r := k.kin(kin, o.Space, o.Family); r != nil {
+			r.starts = append(r.starts, start{o, locked[i] > 0, plain, charged})
+		} else {
+			sum += plain
+		}
 	}
 	for i := range p.Stays {
-		sum += k.stay(&p.Stays[i])
+		s := &p.Stays[i]
+		curve := k.stay(s)
+		if r := k.kin(kin, s.Space, s.Family); r != nil {
+			r.stays = append(r.stays, curve)
+		} else {
+			sum += slices.Max(curve)
+		}
 	}
+	sum += k.kinSum(kin)
 	return sum + 1e-7*(1+math.Abs(sum)) // room for rounding
 }
 
@@ -102,11 +123,11 @@ func (k *check) limits() float64 {
 	return sum
 }
 
-// option is the most a batch of o can be worth, or none of it; locked plants
-// are in every plan.
-func (k *check) option(o *Option, locked int) float64 {
+// option is the most a batch of o can be worth where each plant costs so much
+// more, or none of it; locked plants are in every plan.
+func (k *check) option(o *Option, locked int, more float64) float64 {
 	p, room := k.p, k.c.Room[o.Space]
-	batch, plant := o.Fixed+o.BatchMinutes*k.minute(o.Week), o.Cost+o.Risk-o.Bonus-o.Tail
+	batch, plant := o.Fixed+o.BatchMinutes*k.minute(o.Week), o.Cost+o.Risk-o.Bonus-o.Tail+more
 	if k.returns(o) {
 		plant += o.RotationCost
 	}
@@ -247,15 +268,17 @@ func (k *check) stand() {
 	}
 }
 
-// stay is the most a planting in the ground can be worth, over its pull weeks.
+// stay is what a planting in the ground can be worth at most by pull week: entry
+// w+1 is week w, weeks in which it may not be pulled are minus infinity.
 // What stands breaks no limit by itself. So where all that stands is more than
 // the limit, each takes only its share of the limit: what is left for new
 // plants is then never less than it may be.
-func (k *check) stay(s *Stay) float64 {
+func (k *check) stay(s *Stay) []float64 {
 	p, space := k.p, &k.p.Spaces[s.Space]
 	limit := [4]float64{space.AreaM2, space.VolumeL, space.TallM2, space.SupportM}
 	meals := k.meals(s.Food, s.Meals, 0)
-	best, cost, last := math.Inf(-1), 0.0, min(s.End, p.Weeks-1)
+	var out []float64
+	cost, last := 0.0, min(s.End, p.Weeks-1)
 	for w := -1; w <= last; w++ {
 		if w >= 0 {
 			for j, x := range takes(s, w, p.Weeks) {
@@ -270,6 +293,7 @@ func (k *check) stay(s *Stay) float64 {
 			cost += at(s.Minutes, w) * k.minute(w)
 		}
 		if w < min(s.MustKeepTo, last) {
+			out = append(out, math.Inf(-1))
 			continue
 		}
 		worth := -s.PullCost
@@ -284,9 +308,9 @@ func (k *check) stay(s *Stay) float64 {
 		if meals != nil {
 			worth += k.eat(s.Food, append(slices.Clone(meals[:w+1]), make([]float64, p.Weeks-w-1)...), 1)
 		}
-		best = math.Max(best, worth-cost)
+		out = append(out, worth-cost)
 	}
-	return best
+	return out
 }
 
 // meals is the mean harvest by week of the plan; nil = none eaten.

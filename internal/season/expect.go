@@ -63,6 +63,7 @@ type column struct {
 	minutes          []float64
 	batchMinutes     float64
 	fixed, each      float64 // worth of a batch and of a plant, costs below 0, certain early return in
+	interval         int     // whole weeks the family should be absent before it
 	returning        float64 // cost per plant of an early return that depends on the plan
 	group            int     // row, -1 = none
 	musts            []int   // rows
@@ -226,7 +227,7 @@ func meanRow(meals [][]float32, futures, lo, hi int) []float64 {
 func (e *expected) addOption(i, locked int) {
 	p, src, o := e.p, &e.p.Options[i], &e.opts[i]
 	n := src.End - src.Week + 1
-	*o = column{space: src.Space, food: src.Food, week: src.Week, min: max(src.Min, 1), max: src.Max, locked: locked,
+	*o = column{space: src.Space, food: src.Food, week: src.Week, min: max(src.Min, 1), max: src.Max, locked: locked, interval: src.Interval,
 		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, group: -1, musts: e.mustRows(src.Crop, src.Space),
 		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk}
 	o.foot, o.mostFoot = spread(src.Footprint, n)
