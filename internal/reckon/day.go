@@ -67,6 +67,7 @@ type Task struct {
 	Delay     string   // what a day's wait costs, in words
 	DayCost   float64  // meals a day's wait costs; -1 = not counted
 	LiftKg    float64  // to carry; 0 = nothing to speak of
+	Which     bool     // it asks which sort a planting is
 	Hollow    bool     // look first: it cannot be seen from here
 	Names     bool     // a hand-over at which names get lost: write the label
 	counted   bool

@@ -6,6 +6,7 @@ import (
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
 )
 
 // today lists what there is to do, pressing first, then in walking order.
@@ -18,7 +19,7 @@ func (r *Result) today(keeps []Keep) []Task {
 	out = append(out, r.shelfTasks()...)
 	out = append(out, r.coverTasks()...)
 	out = append(out, r.thinTasks()...)
-	out = append(out, r.lookTasks()...)
+	out = append(out, r.nameTasks()...)
 	out = append(out, r.trayTasks()...)
 	out = append(out, r.careTasks()...)
 	out = append(out, r.netTasks()...)
@@ -267,16 +268,19 @@ func closeSown(c *crop.Crop) bool {
 	return false
 }
 
-// lookTasks asks for the looks that would settle something: a lost label, or a
-// keep that is within the noise.
-func (r *Result) lookTasks() []Task {
+// askAgain is how many days a question about a name rests once somebody
+// could not tell.
+const askAgain = 28
+
+// nameTasks ask for a lost name, once it can have changed since the last try.
+func (r *Result) nameTasks() []Task {
 	var out []Task
 	for _, s := range r.model.stays {
-		if len(s.oneOf) == 0 {
+		if len(s.oneOf) == 0 || r.lastNamed(s.id) > r.in.Date-askAgain {
 			continue
 		}
-		t := r.task(s.space, "look", "at "+s.crop.Name, s.id)
-		t.Crop, t.Event, t.Minutes, t.Hollow = string(s.crop.ID), "looked", 2, true
+		t := r.task(s.space, "name", "the "+s.crop.Name, s.id)
+		t.Crop, t.Event, t.Minutes, t.Hollow, t.Which = string(s.crop.ID), string(ledger.Named), 2, true, true
 		t.Answer = Answer{
 			Verdict: sentence(fmt.Sprintf("which %s is this in %s? One of %s", s.crop.Name, t.SpaceName, list(s.oneOf))),
 			Reason:  "The label was lost. A name lets next year's answer be yours.",
@@ -287,6 +291,23 @@ func (r *Result) lookTasks() []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// lastNamed is when somebody last said something of a planting's name, or that
+// they could not tell; 0 = never.
+func (r *Result) lastNamed(id string) (on cal.Day) {
+	if r.in.State == nil {
+		return 0
+	}
+	for _, t := range r.in.State.Threads {
+		if t.ID != id {
+			continue
+		}
+		for _, c := range t.Named {
+			on = max(on, c.On)
+		}
+	}
+	return on
 }
 
 // follows names what the plan puts next into a space after a week, and the

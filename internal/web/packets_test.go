@@ -51,3 +51,29 @@ func TestSowingSaysItsPacket(t *testing.T) {
 		t.Errorf("the packet is asked %d times, want once: only the sowing of kale has one", strings.Count(w, "From which packet?"))
 	}
 }
+
+// TestCannotTellANameIsKept as what it is, and not as a look that all is well.
+func TestCannotTellANameIsKept(t *testing.T) {
+	n := namedWith(t, "Black")
+	n.day.Today = []reckon.Task{{ID: "store.name.tray-1", Space: "store", Verb: "name", Object: "the kale", Planting: "tray-1", Crop: "kale", Event: string(ledger.Named), Which: true, Answer: reckon.Answer{Verdict: "Which kale is this?"}}}
+	root := open(t, n.h, "/")
+	if !strings.Contains(root.words(), "I cannot tell") || len(root.find("a")) == 0 {
+		t.Error("Today does not let one say so")
+	}
+	v := formOf(t, root, "/task", 0)
+	v.Set("answer", "did")
+	if w := ask(n.h, "POST", "/task", v); w.Code != 303 {
+		t.Fatal(w.Code)
+	}
+	var b ledger.Naming
+	if e := n.last(); e.Kind != ledger.Named || json.Unmarshal(e.Body, &b) != nil || b.Planting != "tray-1" || b.Is != "" || len(b.Not) > 0 {
+		t.Errorf("%s %s", e.Kind, e.Body)
+	}
+	led := false
+	for _, a := range root.find("a") {
+		led = led || a.attr["href"] == "/which/tray-1"
+	}
+	if !led {
+		t.Error("Today does not lead to the line-up")
+	}
+}

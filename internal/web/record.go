@@ -28,6 +28,8 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 		body = ledger.Ended{Planting: t.Planting, Note: note}
 	case ledger.PrickedOut, ledger.PottedOn, ledger.Hardening:
 		body = ledger.Handover{Planting: t.Planting, Note: note}
+	case ledger.Named: // could not tell
+		body = ledger.Naming{Planting: t.Planting, Note: note}
 	case ledger.Watered:
 		body = ledger.Watering{Space: spaceFor(day, t), Hour: s.hourNow(day), Note: note}
 	default:

@@ -137,8 +137,11 @@ func whose(day *reckon.Day, ask reckon.WalkAsk) WalkForm {
 
 // didIt is the word on the first button.
 func didIt(t reckon.Task) string {
-	if t.Event == string(ledger.Looked) {
+	switch t.Event {
+	case string(ledger.Looked):
 		return "Looked, it is fine"
+	case string(ledger.Named):
+		return "I cannot tell"
 	}
 	return "Did it"
 }
