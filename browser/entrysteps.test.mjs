@@ -47,7 +47,7 @@ const steps = (word, file) => {
     step('/entry/wants', { salad: `${n}` }, `salad: ${n}`),
     step('/entry/tin', { places: `${n * 6}` }, `places: ${n * 6}`),
     step('/entry/copies?id=bag', { count: '1' }, 'name: Bag '),
-    step('/entry/space?id=bag', { name: `Tub ${word}` }, `name: Tub ${word}`),
+    step('/entry/space?id=bag', { name: `Tub ${word}`, others: `bay laurel, 1${n} cm across, until October 2016` }, `{name: bay laurel, takes: 1${n} cm across, until: October 2016}`),
     step('/entry/turnover?id=bag', {}, null),
     step('/entry/split?id=raised-bed', { name: `Far end ${word}` }, `name: Far end ${word}`),
     step('/entry/weather', brought(months), `weather: weather-${createHash('sha256').update(months).digest('hex').slice(0, 8)}.csv`),

@@ -10,6 +10,7 @@ import (
 	"io"
 	"os"
 	"path/filepath"
+	"slices"
 	"strings"
 	"time"
 
@@ -329,6 +330,11 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 	}
 	if _, err := d.led.Append(ctx, events...); err != nil {
 		return err
+	}
+	if slices.ContainsFunc(all, func(h web.Happening) bool { return h.Kind == ledger.GardenSet }) {
+		if err := d.readText(ctx); err != nil {
+			return err
+		}
 	}
 	d.mu.Lock()
 	if d.day != nil {

@@ -104,6 +104,9 @@ func guessEnds(g *garden.Garden, sp garden.Space, key string) ends {
 	case "standing":
 		low.Standing = nil
 		e.what.Words = fmt.Sprintf("%s: how many stand there, and since when.", name)
+	case garden.OtherKey:
+		low.Others, high.Others = wider(sp.Others, 0.7), wider(sp.Others, 1.3)
+		e.what.Words = fmt.Sprintf("%s: how much ground the other things take that stand there.", name)
 	case "medium":
 		e.what.Words = fmt.Sprintf("%s: what it is filled with, and what grew in it before.", name)
 		e.high = alone(g, high)
@@ -184,4 +187,13 @@ func alone(g *garden.Garden, sp garden.Space) *garden.Garden {
 		}
 	}
 	return &out
+}
+
+// wider is what stands and is no crop, each times as wide.
+func wider(all []garden.Other, times float64) []garden.Other {
+	out := append([]garden.Other(nil), all...)
+	for i := range out {
+		out[i].OneM2 *= times * times
+	}
+	return out
 }

@@ -216,7 +216,7 @@ func batches(g *Garden) (all []thing) {
 
 func spacesOf(g *Garden) (all []thing) {
 	for _, s := range append(slices.Clone(g.Spaces), g.Ended...) {
-		var supports, covers, who, standing []string
+		var supports, covers, who, standing, others []string
 		for _, x := range s.Supports {
 			supports = append(supports, strings.TrimSpace(x.Kind+" "+x.Length.String()+" long, "+x.Height.String()+" high "+x.Side))
 		}
@@ -235,6 +235,9 @@ func spacesOf(g *Garden) (all []thing) {
 		for _, p := range s.Standing {
 			standing = append(standing, sayStanding(p))
 		}
+		for _, o := range s.Others {
+			others = append(others, sayOther(o))
+		}
 		volume := ""
 		if s.Volume.Known() {
 			volume = s.Volume.String()
@@ -249,9 +252,25 @@ func spacesOf(g *Garden) (all []thing) {
 			{"rim", sayLength(s.RimUp)}, {"depth", sayLength(s.Depth)}, {"volume", volume}, {"pockets", sayWhole(s.Pockets)},
 			{"medium", string(s.Medium)}, {"water", s.Water}, {"stands on", s.StandsOn}, {"bears", s.Bears.Typed}, {"dark sides", sayYes(s.Dark)}, {"tall plants", sayYes(s.TallOK)},
 			{"supports", strings.Join(supports, "; ")}, {"covers", strings.Join(covers, "; ")}, {"reached by", strings.Join(who, ", ")},
-			{"standing", strings.Join(standing, "; ")}, {"guessed", strings.Join(s.Guessed, ", ")}}})
+			{"standing", strings.Join(standing, "; ")}, {OtherKey, strings.Join(others, "; ")}, {"guessed", strings.Join(s.Guessed, ", ")}}})
 	}
 	return all
+}
+
+func sayOther(o Other) string {
+	words := fmt.Sprintf("%d %s, %s", o.Count, o.Name, o.Takes)
+	if o.Height.Known() {
+		words += ", " + o.Height.String() + " high"
+	}
+	for _, t := range []struct {
+		word string
+		w    cal.Window
+	}{{"since", o.Since}, {"until", o.Until}} {
+		if !t.w.None() {
+			words += ", " + t.word + " " + sayWhen(t.w)
+		}
+	}
+	return words
 }
 
 func sayStanding(p Standing) string {

@@ -134,6 +134,7 @@ type Space struct {
 	Covers    []Cover
 	ReachedBy []PersonID // who can work here; empty = everyone standing
 	Standing  []Standing
+	Others    []Other  // what stands here and is no crop of the book
 	TallOK    bool     // tall plants may stand here at all (not on a railing)
 	Guessed   []string // keys that nobody measured yet: "depth", "medium"
 	Until     cal.Day  // it was taken away on that day; 0 = it is there

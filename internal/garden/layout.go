@@ -156,12 +156,16 @@ func (r *reader) crowded(s Space) {
 			count += p.Count
 		}
 	}
+	for _, o := range s.Others {
+		need += o.AreaM2()
+		count += o.Count
+	}
 	if count <= 1 {
 		return // one tomato in a small bag is how it is done
 	}
 	room := s.AreaM2() + 0.05*float64(s.Pockets) // a pocket holds a plant of about 22 cm
 	if need > crowdedTimes*room {
-		r.at(r.points[s.ID], fmt.Sprintf("%s is crowded", s.ID),
+		r.at(r.plants[s.ID], fmt.Sprintf("%s is crowded", s.ID),
 			fmt.Sprintf("Its plants want %.1f m², it has %.1f m². Look at the counts and the sizes.", need, room))
 	}
 }

@@ -199,6 +199,8 @@ func orderAt(at Path) []string {
 		return obstacleShape().names()
 	case len(at) == 4 && at[0] == "spaces" && at[2] == "standing":
 		return standingShape().names()
+	case len(at) == 4 && at[0] == "spaces" && at[2] == OtherKey:
+		return otherShape().names()
 	}
 	return nil
 }

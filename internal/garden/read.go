@@ -65,6 +65,7 @@ type reader struct {
 	south  bool    // for seasons: spring is in September
 	from   cal.Day // the file's date, 0 = not said
 	points map[SpaceID]*token.Token
+	plants map[SpaceID]*token.Token // where a space's plants are listed
 
 	declared map[string][]string // ids of each section, even of things with faults
 }

@@ -108,7 +108,7 @@ func TestEachFault(t *testing.T) {
 		{"since: May 2014, ", "", 24, "a planting without a date", "since:"},
 		{"count: 3", "count: 3.5", 24, "count 3.5", "whole number"},
 		{"count: 3", "count: 3, variety: A, one of: [A, B]", 24, "a planting with a variety and one of", "Keep variety"},
-		{"count: 3", "count: 300", 13, "bed is crowded", "Look at the counts"},
+		{"count: 3", "count: 300", 24, "bed is crowded", "Look at the counts"},
 		{"crop: kale", "crop: kael", 24, "unknown crop kael", "Did you mean kale?"},
 		{"medium: mix", "medium: mixx", 21, "unknown batch of medium mixx", "Did you mean mix?"},
 		{"water: can", "water: can\n    reached by: [anne]", 23, "unknown person anne", "Did you mean ann?"},

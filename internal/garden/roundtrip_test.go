@@ -217,6 +217,15 @@ func (d dice) space(i int, g *Garden) Space {
 		}
 		s.Standing = append(s.Standing, p)
 	}
+	for range d.IntN(3) {
+		if !s.Grows() {
+			break
+		}
+		w, _ := d.window()
+		o := Other{Name: d.name(), Count: 1 + d.IntN(2), Takes: d.pick("20 cm across", "4 in x 5 in"), Height: d.size(20, 200), Since: w}
+		o.OneM2, _ = ground(o.Takes)
+		s.Others = append(s.Others, o)
+	}
 	return s
 }
 
@@ -408,6 +417,14 @@ func (y *yamlLines) space(s Space) {
 		y.put(4, "count", p.Count)
 		y.put(4, "looks", p.Looks)
 		y.put(4, "keep", p.Keep)
+	}
+	fmt.Fprintf(y, "    %s:\n", OtherKey)
+	for _, o := range s.Others {
+		fmt.Fprintf(y, "      - takes: %s\n", o.Takes)
+		y.put(4, "name", o.Name)
+		y.put(4, "count", o.Count)
+		y.put(4, "height", o.Height)
+		y.put(4, "since", said(o.Since))
 	}
 }
 

@@ -40,7 +40,7 @@ func (s shape) names() []string {
 // shapes lists every mapping of the file.
 func shapes() []shape {
 	return []shape{fileShape(), placeShape(), personShape(), mediumShape(), grewShape(), spaceShape(),
-		supportShape(), coverShape(), standingShape(), obstacleShape(), wantShape(), mustShape(),
+		supportShape(), coverShape(), standingShape(), otherShape(), obstacleShape(), wantShape(), mustShape(),
 		neverShape(), seedShape(), shelfShape(), monthsShape()}
 }
 
@@ -90,7 +90,7 @@ func spaceShape() shape {
 		{name: "water", words: []string{"drip", "can", "reservoir", "rain"}}, {name: "emitter flow"}, {name: "emitter spacing"},
 		{name: "line spacing"}, {name: "reservoir"}, {name: "tier share"}, {name: "mulch"}, {name: "stands on"}, {name: "bears"}, {name: "dark", words: yesNo()},
 		{name: "tall", words: yesNo()}, {name: "supports"}, {name: "covers"}, {name: "reached by"}, {name: "standing"},
-		{name: "guessed"}, {name: "ended"},
+		{name: OtherKey}, {name: "guessed"}, {name: "ended"},
 	}}
 }
 

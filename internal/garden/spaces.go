@@ -10,7 +10,7 @@ import (
 )
 
 func (r *reader) spaces(f fields) (spaces []Space) {
-	r.points = map[SpaceID]*token.Token{}
+	r.points, r.plants = map[SpaceID]*token.Token{}, map[SpaceID]*token.Token{}
 	r.named(f, "spaces", maxSpaces, func(p pair) {
 		if s, ok := r.space(p); ok {
 			spaces = append(spaces, s)
@@ -74,6 +74,18 @@ func (r *reader) space(p pair) (Space, bool) {
 			s.Standing = append(s.Standing, one)
 		}
 	})
+	r.listed(f, OtherKey, maxInSpace, func(n ast.Node, at *token.Token) {
+		if one, ok := r.other(n, at); ok {
+			s.Others = append(s.Others, one)
+		}
+	})
+	r.plants[s.ID] = f.where("standing")
+	if len(s.Standing) == 0 {
+		r.plants[s.ID] = f.where(OtherKey)
+	}
+	if len(s.Others) > 0 && s.Kind != "" && !s.Grows() {
+		r.at(f.where(OtherKey), "something else on a "+string(s.Kind), "Nothing roots there, so it takes no ground. Take it out.")
+	}
 	return s, true
 }
 

@@ -199,7 +199,8 @@ func (r *Result) spaceDay(i int, d *Day) SpaceDay {
 		return out
 	}
 	out.Lines = r.spaceLines(string(sp.ID))
-	out.Now, out.Next = r.nowNext(out.Lines)
+	out.Else = elseHere(sp, r.in.Date)
+	out.Now, out.Next = r.nowNext(out.Lines, out.Else)
 	out.IdleWeeks = r.idle(i)
 	out.Answer = r.mainAnswer(out, d)
 	return out
@@ -220,7 +221,7 @@ func waterWords(w string) string {
 }
 
 // nowNext says in one sentence each what the space does now and next.
-func (r *Result) nowNext(lines []Line) (now, next string) {
+func (r *Result) nowNext(lines []Line, others []Else) (now, next string) {
 	var here []string
 	for _, l := range lines {
 		if !l.Standing {
@@ -237,6 +238,11 @@ func (r *Result) nowNext(lines []Line) (now, next string) {
 			s += ", until " + l.Out.String()
 		}
 		here = append(here, s)
+	}
+	for _, e := range others {
+		if e.AreaM2 > 0 {
+			here = append(here, e.Name+" (not in the book)")
+		}
 	}
 	if len(here) == 0 {
 		now = "Nothing stands here."

@@ -33,6 +33,7 @@ func TestCatchUpAsksByThePlanThatStood(t *testing.T) {
 	stood := &ledger.KeptPlan{On: cal.Of(2015, 4, 7), Lines: []ledger.PlanLine{
 		{Space: "bed", Crop: "carrot", Way: "sow", Since: monday - 7, Until: today + 90, Plants: 30},       // before leaving: today's plan speaks of it
 		{Space: "bed", Crop: "carrot", Way: "sow", Since: monday + 14, Until: today + 90, Plants: 40},      // meanwhile
+		{Space: "bag", Crop: "kale", Way: "sow", Since: monday, Until: today + 60, Plants: 4},              // of the very week of leaving
 		{Space: "bag", Crop: "pea-shelling", Way: "sow", Since: monday, Until: today + 60, Plants: 9},      // done, and written
 		{Space: "bed", Crop: "tomato", Way: "set", Since: monday + 28, Until: today + 120, Plants: 2},      // meanwhile
 		{Space: "bag", Crop: "radish", Way: "sow", Since: monday + 7, Until: today - 3, Plants: 20},        // came and went
@@ -62,6 +63,7 @@ func TestCatchUpAsksByThePlanThatStood(t *testing.T) {
 		"bed: sow 40 " + carrot.Name + ", week of 20 April sown 2015-04-23",
 		"bed: pull " + kale.Name + ", by 3 May pulled 2015-05-03",
 		"bed: set out 2 " + tomato.Name + ", week of 4 May set out 2015-05-07",
+		"bag: sow 4 " + kale.Name + ", week of 6 April sown 2015-04-09",
 		"bag: sow 20 " + radish.Name + ", week of 13 April; over by now  2015-04-16",
 		"bag: pick " + pea.Name + ", from about 10 May picked 2015-05-10",
 	}

@@ -85,6 +85,7 @@ type SpaceDay struct {
 	Next           string      // one sentence
 	Answer         Answer      // the space's main decision
 	Lines          []Line
+	Else           []Else // what stands here and is no crop of the book
 	IdleWeeks      int
 	History        []Note // the newest, newest first
 	Older          int    // entries not in History

@@ -119,7 +119,7 @@ func dry(in *Inputs, p *Place, ask DryAsk, stays []standing, memo *dryMemo) (*Dr
 	fresh := func(i int) *DryRow {
 		sp := in.Garden.Spaces[i]
 		s, crops := wateredSpace(in, p, book, i, stays, days, skies.of(in, sp).ahead)
-		row := &DryRow{Space: string(sp.ID), Name: spaceName(sp), Kind: sp.Kind, Way: s.Way, Crops: crops, Empty: len(crops) == 0}
+		row := &DryRow{Space: string(sp.ID), Name: spaceName(sp), Kind: sp.Kind, Way: s.Way, Crops: append(crops, thirstless(sp, in.Date)...), Empty: len(crops) == 0}
 		if len(s.LeafM2) > 0 {
 			row.LeafM2 = s.LeafM2[0]
 		}

@@ -123,14 +123,15 @@ func (l *GardenLight) Buried(s, i, j int) bool {
 // Space returns the space whose ground surface s is.
 func (l *GardenLight) Space(s int) garden.Space { return l.Garden.Spaces[l.space[s]] }
 
-// bodies is everything that takes light: obstacles, supports, and the spaces'
-// own boxes and bags.
+// bodies is everything that takes light: obstacles, supports, the spaces' own
+// boxes and bags, and what stands in them that is no crop of the book.
 func bodies(g *garden.Garden) []shade.Body {
 	out := scene(g).Bodies
 	for _, sp := range g.Spaces {
 		if b, ok := container(sp); ok {
 			out = append(out, b)
 		}
+		out = append(out, otherBodies(sp)...)
 	}
 	return out
 }

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"strconv"
 	"strings"
 
 	"bedweek/internal/garden"
@@ -74,6 +75,12 @@ func (d *LightDesk) thingName(i int) string {
 	if id, n, ok := strings.Cut(name, " support "); ok {
 		if sp, ok := g.Space(garden.SpaceID(id)); ok {
 			return fmt.Sprintf("%s, support %s", spaceName(sp), n)
+		}
+	}
+	if id, n, ok := strings.Cut(name, " else "); ok {
+		sp, ok := g.Space(garden.SpaceID(id))
+		if k, err := strconv.Atoi(n); ok && err == nil && k >= 1 && k <= len(sp.Others) {
+			return sp.Others[k-1].Name + " in " + spaceName(sp)
 		}
 	}
 	return name

@@ -38,7 +38,7 @@ func NewLightDesk(in *Inputs, zone *time.Location) *LightDesk {
 	start := shade.YearStart(min(max(in.Date.Year(), 1900), 2100))
 	d := &LightDesk{zone: zone, date: in.Date, edges: in.edges(), views: map[string]*SkylineView{},
 		rec: in.Record, norm: in.Normals}
-	d.light = newGardenLight(in.Garden, in.edges(), in.Record, in.Normals, start, 52, shade.QuickLooks(), true, in.Workers)
+	d.light = newGardenLight(gardenOn(in.Garden, in.Date), in.edges(), in.Record, in.Normals, start, 52, shade.QuickLooks(), true, in.Workers)
 	d.scene.Bodies = d.light.Bodies
 	d.base, d.mol = d.light.monthly()
 	return d

@@ -139,7 +139,7 @@ func (m *model) prior(k *ledger.KeptPlan) *season.Plan {
 		st := &m.p.Stays[i]
 		at := min(st.End, m.p.Weeks-1)
 		on, ok := pulls[st.ID]
-		if !ok {
+		if !ok && i < len(m.stays) {
 			on, ok = m.untilOf(i, k.Lines)
 		}
 		if ok {

@@ -127,7 +127,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 		return nil, errors.New("the weather does not cover every month of the year: give a longer record, or monthly normals")
 	}
 	p.Lights = make([]shade.Light, len(in.Garden.Spaces))
-	things := bodies(in.Garden)
+	things := bodies(gardenOn(in.Garden, in.Date))
 	gr := groundsOf(in.Garden, things, in.edges())
 	for k, l := range shade.Lights(gr.surfaces, things,
 		shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean, gr.skip, in.Workers) {

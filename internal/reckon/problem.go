@@ -72,6 +72,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	for _, s := range stays {
 		m.addStay(in, s)
 	}
+	m.addOthers(in)
 	for _, must := range in.Garden.Musts {
 		q := season.Must{Crop: string(must.Crop), Space: -1, Plants: must.Plants}
 		if i, ok := m.index[must.Space]; ok && must.Space != "" {

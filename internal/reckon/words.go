@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"math"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -84,7 +86,8 @@ func sentence(s string) string {
 	if s == "" {
 		return ""
 	}
-	s = strings.ToUpper(s[:1]) + s[1:]
+	r, n := utf8.DecodeRuneInString(s)
+	s = string(unicode.ToUpper(r)) + s[n:]
 	if !strings.ContainsAny(s[len(s)-1:], ".!?") {
 		s += "."
 	}

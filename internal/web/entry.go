@@ -255,7 +255,7 @@ func isGuessed(keys []string, key string) bool {
 
 // keyWords are the keys of a space in plain words.
 var keyWords = map[string]string{"east": "place", "north": "place", "length": "size", "width": "size", "across": "size", "shape": "size", "depth": "depth", "medium": "medium",
-	"water": "water", "standing": "what stands", "rim": "height", "volume": "volume"}
+	"water": "water", "standing": "what stands", garden.OtherKey: "something else", "rim": "height", "volume": "volume"}
 
 // guessedWords names guessed keys once each.
 func guessedWords(keys []string) string {
@@ -290,6 +290,9 @@ func spaceWords(sp garden.Space) string {
 		words += ". One planting stands in it"
 	case n > 1:
 		words += fmt.Sprintf(". %d plantings stand in it", n)
+	}
+	for i, o := range sp.Others {
+		words += []string{". Something else: ", ", "}[min(i, 1)] + o.Name
 	}
 	return words + "."
 }

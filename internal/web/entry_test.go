@@ -149,6 +149,10 @@ func TestBadAnswersAreNamedAtTheField(t *testing.T) {
 		{"a date in the future", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 kale, since May 2016"}, "future"},
 		{"before its soil was filled", "/entry/space", "standing", map[string]string{"kind": "bag", "medium": "fresh", "standing": "2 kale, since May 2014"}, "filled in 2015"},
 		{"no such crop", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 kalle, since 2014"}, "Did you mean kale"},
+		{"something else in the book", "/entry/space", "others", map[string]string{"kind": "bag", "others": "2 kale, 40 cm across"}, "in the book, as kale"},
+		{"something else without unit", "/entry/space", "others", map[string]string{"kind": "bag", "others": "comfrey, 40 across"}, "unit"},
+		{"something else that fills ten beds", "/entry/space", "others", map[string]string{"kind": "bag", "others": "9 comfrey, 2 m across"}, "crowded|Look at the counts"},
+		{"no crop of the book", "/entry/space", "standing", map[string]string{"kind": "bag", "standing": "2 rosebushes"}, "under “Something else that stands here”"},
 		{"a name too long", "/entry/space", "name", map[string]string{"kind": "bag", "name": strings.Repeat("x", 90)}, "At most 80"},
 		{"a want in words", "/entry/wants", "salad", map[string]string{"salad": "lots"}, "number of meals"},
 		{"no height", "/entry/obstacle", "height", map[string]string{"kind": "wall", "size": "3 m x 10 cm", "where": "1 m east, 9 m north"}, "height"},
@@ -287,6 +291,20 @@ func TestListIsWrittenWholeOrNotAtAll(t *testing.T) {
 			t.Errorf("%s: status %d, %d written", name, code, len(f.wrote))
 		}
 	}
+	mapped["text"] = strings.Replace(list, "kale", "comfrey", 1)
+	if code, body := post(t, h, "/entry/list", map[string]string{"paste": mapped["text"]}); code != http.StatusOK || !strings.Contains(body, "“comfrey” is") {
+		t.Errorf("a plant that is no crop is not asked for: status %d", code)
+	}
+	mapped["k-comfrey"] = "else"
+	if code, body := post(t, h, "/entry/list/save", mapped); code != http.StatusSeeOther || len(f.wrote) != 4 || f.wrote[3].Kind != ledger.GardenSet {
+		t.Fatalf("something else: status %d, wrote %+v: %v", code, f.wrote, faultWords.FindAllStringSubmatch(body, -1))
+	}
+	text := f.wrote[3].Body.(ledger.Garden).Text
+	if !strings.Contains(text, "{name: comfrey, count: 12, takes: 40 cm across, since: 2014-05-01}") || !strings.Contains(text, "guessed: [something else]") {
+		t.Errorf("something else is kept as:\n%s", text)
+	}
+	f.wrote = f.wrote[:2]
+	delete(mapped, "k-comfrey")
 	many := "date,crop,place\n" + strings.Repeat("2014-05-01,kale,Long bed\n", 10000)
 	if code, body := post(t, h, "/entry/list", map[string]string{"paste": many}); code != http.StatusUnprocessableEntity || !strings.Contains(body, "10000 rows are more") {
 		t.Errorf("ten thousand rows: status %d", code)

@@ -112,10 +112,19 @@ func (s *site) listSave(w http.ResponseWriter, r *http.Request) {
 			q.Ready = true
 			return done{}, errForm
 		}
-		if err := s.o.Entry.Append(withForm(r, r.PostForm.Get("form")), all); err != nil {
+		events, others, err := together(d, all)
+		if err != nil {
+			q.Problem = "Nothing was written: " + plainErr(err)
+			return done{}, errForm
+		}
+		if err := s.o.Entry.Append(withForm(r, r.PostForm.Get("form")), events); err != nil {
 			return done{}, err
 		}
-		return done{words: plural(len(all), "entry", "entries") + " written from the list.", back: "/entry"}, nil
+		words := plural(len(all), "row", "rows") + " written from the list."
+		if others > 0 {
+			words += " " + plural(others, "is", "are") + " something else: say how much ground it takes, and until when, on the page of its space."
+		}
+		return done{words: words, back: "/entry"}, nil
 	})
 	switch {
 	case err == nil:
@@ -129,7 +138,7 @@ func (s *site) listSave(w http.ResponseWriter, r *http.Request) {
 }
 
 // readList reads a list under a mapping. v is nil when columns are only guessed.
-func (s *site) readList(r *http.Request, d *described, text string, v url.Values) (*ListPage, []Happening, string) {
+func (s *site) readList(r *http.Request, d *described, text string, v url.Values) (*ListPage, []listed, string) {
 	text = strings.TrimPrefix(strings.ReplaceAll(text, "\r\n", "\n"), "\ufeff")
 	if strings.TrimSpace(text) == "" {
 		return nil, nil, "Choose a file, or paste its lines below."
@@ -184,13 +193,13 @@ func (s *site) readList(r *http.Request, d *described, text string, v url.Values
 		}
 		return ""
 	}
-	places, events := p.wordsOf(d, rows[1:], cell, v)
+	words := p.wordsOf(d, rows[1:], cell, v)
 	if v == nil {
 		return p, nil, ""
 	}
-	var all []Happening
+	var all []listed
 	for i, row := range rows[1:] {
-		h, wrong := s.listRow(d, row, cell, places, events)
+		h, wrong := s.listRow(d, row, cell, words)
 		if wrong != "" {
 			if len(p.Bad) < 50 {
 				p.Bad = append(p.Bad, fmt.Sprintf("Row %d: %s", i+2, wrong))
@@ -203,15 +212,23 @@ func (s *site) readList(r *http.Request, d *described, text string, v url.Values
 }
 
 // wordsOf asks what unknown words for spaces and events mean.
-func (p *ListPage) wordsOf(d *described, rows [][]string, cell func([]string, string) string, v url.Values) (places, events map[string]string) {
-	places, events = map[string]string{}, map[string]string{}
+func (p *ListPage) wordsOf(d *described, rows [][]string, cell func([]string, string) string, v url.Values) listWords {
+	places, events, plants := map[string]string{}, map[string]string{}, map[string]string{}
 	var spaces []Option
 	for _, sp := range append(append([]garden.Space{}, d.g.Spaces...), d.g.Ended...) {
 		spaces = append(spaces, Option{Value: string(sp.ID), Words: sp.Name})
 	}
 	kinds := []Option{{Value: "sown", Words: "Sown"}, {Value: "set out", Words: "Set out"}, {Value: "", Words: "Leave these rows out with a fault"}}
 	for _, row := range rows {
-		pl, ev := cell(row, "place"), cell(row, "event")
+		pl, ev, pt := cell(row, "place"), cell(row, "event"), cell(row, "crop")
+		if _, seen := plants[pt]; !seen && pt != "" {
+			plants[pt] = ""
+			if _, _, bad := garden.SayStanding(pt, d.book, false); len(bad) > 0 && len(p.Words) < 60 {
+				f := plantWord(pt, typedIn(v, "k-"+pt, ""))
+				plants[pt] = typedIn(v, f.Name, "")
+				p.Words = append(p.Words, f)
+			}
+		}
 		if _, seen := places[pl]; !seen && pl != "" {
 			places[pl] = ""
 			for _, o := range spaces {
@@ -240,25 +257,30 @@ func (p *ListPage) wordsOf(d *described, rows [][]string, cell func([]string, st
 			}
 		}
 	}
-	return places, events
+	return listWords{places, events, plants}
 }
 
+// listWords are what words of a list mean: places as spaces' ids, events as the
+// ledger's kinds, plants that are no crops as "else".
+type listWords struct{ places, events, plants map[string]string }
+
 // listRow reads one row as one entry.
-func (s *site) listRow(d *described, row []string, cell func([]string, string) string, places, events map[string]string) (Happening, string) {
+func (s *site) listRow(d *described, row []string, cell func([]string, string) string, words listWords) (listed, string) {
 	on, err := cal.Parse(cell(row, "date"))
 	switch {
 	case err != nil:
-		return Happening{}, "the day “" + clip(cell(row, "date"), 40) + "” is not understood. Write year-month-day, as 2015-03-04."
+		return listed{}, "the day “" + clip(cell(row, "date"), 40) + "” is not understood. Write year-month-day, as 2015-03-04."
 	case on > d.today:
-		return Happening{}, "the day " + on.Long() + " has not come yet."
+		return listed{}, "the day " + on.Long() + " has not come yet."
 	case on < cal.Of(1900, 1, 1):
-		return Happening{}, "the day " + on.Long() + " is too long ago."
+		return listed{}, "the day " + on.Long() + " is too long ago."
 	}
 	said, _, bad := garden.SayStanding(cell(row, "crop"), d.book, false)
-	if len(bad) > 0 {
-		return Happening{}, bad[0].Words
+	other := words.plants[cell(row, "crop")] == "else"
+	if len(bad) > 0 && !other {
+		return listed{}, bad[0].Words
 	}
-	id := places[cell(row, "place")]
+	id := words.places[cell(row, "place")]
 	var sp *garden.Space
 	for _, one := range append(append([]garden.Space{}, d.g.Spaces...), d.g.Ended...) {
 		if string(one.ID) == id {
@@ -268,28 +290,31 @@ func (s *site) listRow(d *described, row []string, cell func([]string, string) s
 	}
 	switch {
 	case sp == nil:
-		return Happening{}, "no space is chosen for “" + clip(cell(row, "place"), 40) + "”."
+		return listed{}, "no space is chosen for “" + clip(cell(row, "place"), 40) + "”."
 	case sp.Until != 0 && on > sp.Until:
-		return Happening{}, sp.Name + " was gone by then, since " + sp.Until.Long() + "."
+		return listed{}, sp.Name + " was gone by then, since " + sp.Until.Long() + "."
 	}
 	if b, ok := d.g.Batch(sp.Medium); ok && b.Since != 0 && on.Year() < b.Since {
-		return Happening{}, fmt.Sprintf("%s was filled in %d, after %s.", sp.Name, b.Since, on.Long())
+		return listed{}, fmt.Sprintf("%s was filled in %d, after %s.", sp.Name, b.Since, on.Long())
 	}
-	kind := ledger.Kind(events[cell(row, "event")])
+	kind := ledger.Kind(words.events[cell(row, "event")])
 	if kind != ledger.Sown && kind != ledger.PutOut {
-		return Happening{}, "what happened, “" + clip(cell(row, "event"), 40) + "”, is not chosen."
+		return listed{}, "what happened, “" + clip(cell(row, "event"), 40) + "”, is not chosen."
 	}
 	count := 0
 	if t := cell(row, "count"); t != "" {
 		if count, err = strconv.Atoi(t); err != nil || count < 0 || count > maxCount {
-			return Happening{}, "the count “" + clip(t, 40) + "” is no whole number up to 10,000."
+			return listed{}, "the count “" + clip(t, 40) + "” is no whole number up to 10,000."
 		}
 	}
 	variety := or(cell(row, "variety"), said.Get("variety"))
 	if len([]rune(variety)) > maxVariety {
-		return Happening{}, "the variety is longer than 80 letters."
+		return listed{}, "the variety is longer than 80 letters."
 	}
-	return Happening{kind, on, ledger.Started{Crop: said.Get("crop"), Variety: variety, Space: id, Count: count, Note: "From a list."}}, ""
+	if other {
+		return listed{space: id, other: otherOf(cell(row, "crop"), on, count)}, ""
+	}
+	return listed{Happening: Happening{kind, on, ledger.Started{Crop: said.Get("crop"), Variety: variety, Space: id, Count: count, Note: "From a list."}}}, ""
 }
 
 // With puts a field and the form's faults together.

@@ -22,6 +22,7 @@ type entered struct {
 	depthM  float64 // 0 = guessed
 	turnDeg float64
 	plants  int
+	others  []string
 }
 
 // anySpace makes up a space that stands clear of all others: number i of a
@@ -70,6 +71,10 @@ func anySpace(r *rand.Rand, i int) entered {
 		e.plants = 1 + r.IntN(4)
 		e.fields["standing"] = fmt.Sprintf("%d kale, %s, %s", e.plants, pick("since March 2015", "set out about May 2014", "since 2013"), pick("well", "poor", "bolting"))
 	}
+	for range r.IntN(3) {
+		e.others = append(e.others, pick("comfrey", "3 a: b", "Großmutters Rose, 20 cm across", "2 # none, 10 cm x 6 in, 80 cm high", "'yes', 15 cm across, since 2012, until October 2016"))
+	}
+	e.fields["others"] = strings.Join(e.others, "\n")
 	e.fields["water"] = pick("can", "drip", "rain", "reservoir")
 	e.fields["medium"] = pick("", "new potting mix", "new garden soil")
 	return e
@@ -113,6 +118,22 @@ func TestAnyGardenEnteredIsTheSameGarden(t *testing.T) {
 				sp.X != float64(8*(i%4)) || sp.Y != float64(8*(i/4)) || plants != e.plants || sp.Water != e.fields["water"] ||
 				e.depthM > 0 && math.Abs(sp.Depth.M-e.depthM) > 1e-9 || isGuessed(sp.Guessed, "depth") != (e.depthM == 0) {
 				t.Errorf("seed %d: told %v, area %.4f, depth %.3f; kept %+v, area %.4f", seed, e.fields, e.areaM2, e.depthM, sp, sp.AreaM2())
+			}
+			var others []string
+			was, _ := garden.Look([]byte(f.text), "spaces", string(sp.ID))
+			for _, v := range was.At(garden.OtherKey).List() {
+				others = append(others, garden.OtherLine(v))
+			}
+			for k, o := range e.others {
+				if !strings.Contains(o, ",") {
+					o += ", " + othersTake
+				}
+				if k >= len(others) || others[k] != o {
+					t.Errorf("seed %d: told %q, kept %q", seed, e.others, others)
+				}
+			}
+			if len(sp.Others) != len(e.others) {
+				t.Errorf("seed %d: told %q, the garden has %d", seed, e.others, len(sp.Others))
 			}
 			if d, err := unit.ParseLength(e.fields["depth"]); err == nil && sp.Depth.Typed != d.Typed {
 				t.Errorf("seed %d: depth typed %q came back as %q", seed, e.fields["depth"], sp.Depth.Typed)

@@ -63,6 +63,11 @@ func (s *site) roundPage(w http.ResponseWriter, r *http.Request) {
 				one.Here = append(one.Here, lineName(l))
 			}
 		}
+		for _, e := range sp.Else {
+			if e.AreaM2 > 0 {
+				one.Here = append(one.Here, e.Name+" (not in the book)")
+			}
+		}
 		for _, m := range wantedHere(c, day, sp.ID) {
 			one.Due = append(one.Due, m.Words)
 		}

@@ -27,6 +27,7 @@ type spaceFields struct {
 	kind, name, size, depth, where     string
 	rim, medium, water, dark, tall     string
 	pockets, supports, standing, short string
+	others                             string
 	covers, who                        []string
 	more                               []string // along moreKeys
 	stay, group                        string
@@ -70,7 +71,7 @@ func (s *site) spaceForm(r *http.Request, d *described, v url.Values) (*FormPage
 		}
 		was, _ = garden.Look(d.text, "spaces", f.like)
 		f.fromFile(was, "")
-		f.name, f.standing, f.isNew, f.id = "", "", true, ""
+		f.name, f.standing, f.others, f.isNew, f.id = "", "", "", true, ""
 		if f.kind != string(garden.Tier) {
 			f.where = ""
 		}
@@ -131,12 +132,15 @@ func (f *spaceFields) fromFile(v garden.Value, name string) {
 	for _, k := range moreKeys {
 		f.more = append(f.more, v.Get(k.key))
 	}
-	var sup, st []string
+	var sup, st, others []string
 	for _, x := range v.At("supports").List() {
 		sup = append(sup, garden.SupportLine(x))
 	}
 	for _, x := range v.At("standing").List() {
 		st = append(st, garden.StandingLine(x))
+	}
+	for _, x := range v.At(garden.OtherKey).List() {
+		others = append(others, garden.OtherLine(x))
 	}
 	for _, x := range v.At("covers").List() {
 		f.covers = append(f.covers, x.Get("kind"))
@@ -144,7 +148,7 @@ func (f *spaceFields) fromFile(v garden.Value, name string) {
 	for _, x := range v.At("reached by").List() {
 		f.who = append(f.who, x.Text)
 	}
-	f.supports, f.standing = strings.Join(sup, "\n"), strings.Join(st, "\n")
+	f.supports, f.standing, f.others = strings.Join(sup, "\n"), strings.Join(st, "\n"), strings.Join(others, "\n")
 }
 
 func joinComma(a, b string) string {
@@ -188,6 +192,7 @@ func (f *spaceFields) fromForm(v url.Values) {
 	f.kind, f.name, f.size, f.depth, f.where = get("kind"), get("name"), get("size"), get("depth"), get("where")
 	f.rim, f.medium, f.water, f.pockets = get("rim"), get("medium"), get("water"), get("pockets")
 	f.dark, f.tall, f.supports, f.standing, f.short = get("dark"), get("tall"), get("supports"), get("standing"), get("short")
+	f.others = get("others")
 	f.covers, f.who, f.stay, f.group = v["covers"], v["who"], get("stay"), get("group")
 	if f.group != "" {
 		f.who = strings.Split(f.group, ", ")
@@ -241,7 +246,8 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 		medium = string(lastOf(d.g, k.kind).Medium)
 	}
 	first.Fields = append(first.Fields, place, Field{Name: "medium", Label: "What it is filled with", Sort: "list", Options: choose(media, medium), Guess: guessed("medium")})
-	more := Group{Legend: "More: supports, covers, who reaches it", Open: !f.isNew, Fields: []Field{
+	more := Group{Legend: "More: other plants, supports, covers, who reaches it", Open: !f.isNew, Fields: []Field{
+		othersField(f, guessed(garden.OtherKey)),
 		{Name: "supports", Label: "To climb on, one to a line", Sort: "area", Rows: 2, Value: f.supports, Hint: "As trellis 3 m long, 1.8 m high, pole side. " + poleHint(d.g) + " Kinds: trellis, arch, cage, stakes, strings."},
 	}}
 	var covers []Option
@@ -260,17 +266,19 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 	more.Fields = append(more.Fields,
 		Field{Name: "dark", Label: "Dark sides, warm in the sun?", Sort: "checks", Options: []Option{{Value: "yes", Words: "Yes, dark", Chosen: yes(f.dark)}}},
 		Field{Name: "pockets", Label: "Separate pockets, how many", Sort: "text", Value: f.pockets, Number: true, Hint: "Empty: none."})
+	rare := Group{Legend: "Rare: drip line, mulch, what carries it"}
 	for i, k := range moreKeys {
 		value := ""
 		if i < len(f.more) {
 			value = f.more[i]
 		}
-		more.Fields = append(more.Fields, Field{Name: k.key, Label: k.label, Hint: k.hint, Sort: "text", Value: value})
+		rare.Open = rare.Open || value != ""
+		rare.Fields = append(rare.Fields, Field{Name: k.key, Label: k.label, Hint: k.hint, Sort: "text", Value: value})
 	}
 	if f.isNew {
-		more.Fields = append(more.Fields, shortField(f))
+		rare.Fields = append(rare.Fields, shortField(f))
 	}
-	p.Groups = []Group{first, more, {Fields: hidden}}
+	p.Groups = []Group{first, more, rare, {Fields: hidden}}
 	if !f.isNew && len(guessedOf(d, f.id)) > 0 {
 		p.Groups = append(p.Groups, Group{Fields: []Field{{Name: "stay", Label: "Guesses: " + guessedWords(guessedOf(d, f.id)), Sort: "checks", Options: []Option{{Value: "right", Words: "These are right as they stand", Chosen: f.stay == "right"}}}}})
 	}

@@ -132,11 +132,11 @@ func (s *site) copiesForm(r *http.Request, d *described, v url.Values) (*FormPag
 		fresh := freeID(string(sp.ID), "space", taken)
 		made[fresh] = true
 		east, north := besideLast(&g, sizeLine(was))
-		one := was.With("standing", garden.Value{}).With("name", garden.Text(nextName(&g, sp.Name))).
+		one := was.With("standing", garden.Value{}).With(garden.OtherKey, garden.Value{}).With("name", garden.Text(nextName(&g, sp.Name))).
 			With("east", garden.Text(east)).With("north", garden.Text(north))
 		one.Line = false
 		marks := garden.Value{Line: true}
-		for _, k := range append(slices.DeleteFunc(slices.Clone(sp.Guessed), func(k string) bool { return k == "standing" || k == "east" || k == "north" }), "east", "north") {
+		for _, k := range append(slices.DeleteFunc(slices.Clone(sp.Guessed), func(k string) bool { return k == "standing" || k == garden.OtherKey || k == "east" || k == "north" }), "east", "north") {
 			marks.Items = append(marks.Items, garden.Text(k))
 		}
 		p.set(one.With("guessed", marks), "spaces", fresh)

@@ -25,6 +25,10 @@ func (s *site) spaceStanding(p *FormPage, d *described, f, before spaceFields, w
 	for _, l := range typed {
 		v, blank, bad := garden.SayStanding(l, d.book, d.g.Place.LatDeg < 0)
 		if len(bad) > 0 {
+			if k, _ := kindOf(f.kind); v.Get("crop") == "" && k.depth != "" {
+				bad = append(bad, garden.Said{Words: "If it is none of ours, write it under “Something else that stands here”, below."})
+				p.open("others")
+			}
 			p.said("standing", bad)
 			continue
 		}

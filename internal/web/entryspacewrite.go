@@ -36,7 +36,7 @@ func (s *site) spacePatches(p *FormPage, d *described, f, before spaceFields, wa
 	p.Faults.tooLong("name", f.name, 80)
 	at := func(key string) []string { return []string{"spaces", id, key} }
 	for key, field := range map[string]string{"": "name", "name": "name", "kind": "kind", "east": "where", "north": "where", "turn": "where", "floor": "where", "length": "size", "width": "size",
-		"across": "size", "shape": "size", "depth": "depth", "volume": "depth", "rim": "rim", "medium": "medium", "water": "water", "standing": "standing", "supports": "supports", "covers": "covers", "reached by": "who", "pockets": "pockets", "short": "short"} {
+		"across": "size", "shape": "size", "depth": "depth", "volume": "depth", "rim": "rim", "medium": "medium", "water": "water", "standing": "standing", garden.OtherKey: "others", "supports": "supports", "covers": "covers", "reached by": "who", "pockets": "pockets", "short": "short"} {
 		if key != "" {
 			p.where["spaces > "+id+" > "+key] = field
 		}
@@ -91,6 +91,9 @@ func (s *site) spacePatches(p *FormPage, d *described, f, before spaceFields, wa
 		s.spaceSides(p, f, before, was, at)
 	}
 	s.spaceStanding(p, d, f, before, was, at, &guesses)
+	if k.depth != "" {
+		p.spaceOthers(d, f, before, was, at, &guesses)
+	}
 	var have []string
 	if !fresh {
 		have = guessedOf(d, f.id)

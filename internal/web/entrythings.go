@@ -467,7 +467,7 @@ func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage
 	}
 	e1, n1 := along(-rest / 2)
 	e2, n2 := along(first.M / 2)
-	other := was.With("standing", garden.Value{}).With("volume", garden.Value{}).With("name", garden.Text(or(v.Get("name"), sp.Name+" 2"))).
+	other := was.With("standing", garden.Value{}).With(garden.OtherKey, garden.Value{}).With("volume", garden.Value{}).With("name", garden.Text(or(v.Get("name"), sp.Name+" 2"))).
 		With("length", garden.Text(unit.FormatLength(rest, sp.Length.System()))).With("east", garden.Text(e2)).With("north", garden.Text(n2))
 	other.Line = false
 	p.put(half, "spaces", id, "length")

@@ -109,7 +109,7 @@ func win(d cal.Day, before, after int) cal.Window {
 }
 
 func fixtureSpace(r *rand.Rand, i int, id, name, kind, size string) reckon.SpaceDay {
-	sp := reckon.SpaceDay{ID: id, Name: name, Kind: kind, Size: size, Medium: "compost blend, filled 2013", Water: "can"}
+	sp := reckon.SpaceDay{ID: id, Name: name, Kind: kind, Size: size, Medium: "compost blend, filled 2013", Water: "watered by can"}
 	for m := range 12 {
 		sp.SunH[m] = 5 - 4*math.Cos(float64(m+1)*math.Pi/6) - float64(i%3)*0.3
 		sp.SunH[m] = math.Max(sp.SunH[m], 0)

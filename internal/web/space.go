@@ -24,6 +24,7 @@ type SpacePage struct {
 	Before  *reckon.SpaceDay // neighbours in walking order
 	After   *reckon.SpaceDay
 	Picture *Picture // newest kept one
+	Entry   bool     // the garden can be changed by pages
 }
 
 // halfYear is the days of one narrow panel of a space's page.
@@ -69,7 +70,7 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 		return nil, ErrNotThere
 	}
 	sp := day.Spaces[i]
-	p := &SpacePage{Frame: s.framed(r, day, sp.Name, "space"), Space: sp, Do: noteKinds}
+	p := &SpacePage{Frame: s.framed(r, day, sp.Name, "space"), Space: sp, Do: noteKinds, Entry: s.o.Entry != nil}
 	var err error
 	if p.Picture, err = s.newestPicture(r, sp); err != nil {
 		return nil, err
