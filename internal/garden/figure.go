@@ -124,6 +124,7 @@ func figureOf(typed string) (f *geom.Figure, system unit.System, wrong string) {
 	}
 	as := "Write it as " + one.word + " " + one.pattern + "."
 	at := corners["north-east"]
+	rest, cuts := cutsOf(rest)
 	parts := measures(rest)
 	if n := len(parts); one.corner && n > 0 {
 		if c, ok := corners[strings.ReplaceAll(parts[n-1], " ", "-")]; ok {
@@ -148,6 +149,9 @@ func figureOf(typed string) (f *geom.Figure, system unit.System, wrong string) {
 		}
 	}
 	f, words := one.make(m, at)
+	if f != nil {
+		f, words = cut(f, cuts)
+	}
 	if f == nil {
 		return nil, 0, words
 	}

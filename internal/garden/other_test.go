@@ -36,13 +36,13 @@ func TestSayOther(t *testing.T) {
 	}
 	for typed, want := range map[string]string{
 		"":                                      "Begin with its name",
-		"comfrey, 60":                          "One measure is not enough",
-		"comfrey, 60 across":                   "unit",
-		"comfrey, 60 cm across, 40 cm deep":    "not understood",
-		"comfrey, 1 m x 1 m x 1 m":             "the ground one of them takes",
-		"comfrey, until soonish":               "soonish",
-		"comfrey, 3 high":                      "unit",
-		"0 comfrey":                            "count from 1",
+		"comfrey, 60":                           "One measure is not enough",
+		"comfrey, 60 across":                    "unit",
+		"comfrey, 60 cm across, 40 cm deep":     "not understood",
+		"comfrey, 1 m x 1 m x 1 m":              "the ground one of them takes",
+		"comfrey, until soonish":                "soonish",
+		"comfrey, 3 high":                       "unit",
+		"0 comfrey":                             "count from 1",
 		strings.Repeat("x", 81) + ", 1 m x 1 m": "at most 80",
 	} {
 		_, _, bad := SayOther(typed, nil, false)
@@ -72,11 +72,11 @@ func TestOthersOfAFile(t *testing.T) {
 		t.Errorf("the difference does not tell it: %s", fmt.Sprint(d))
 	}
 	for line, want := range map[string]string{
-		"{takes: 50 cm across}":                                           "name",
+		"{takes: 50 cm across}":                                          "name",
 		"{name: comfrey}":                                                "takes",
 		"{name: comfrey, takes: 50}":                                     "takes 50",
 		"{name: comfrey, takes: 50 across}":                              "takes 50 across",
-		"{name: kale, takes: 50 cm across}":                               "kale is in the book",
+		"{name: kale, takes: 50 cm across}":                              "kale is in the book",
 		"{name: comfrey, takes: 50 cm across, since: 2014, until: 2013}": "lies before its since",
 		"{name: comfrey, takes: 50 cm across, since: 2016}":              "lies in the future",
 		"{name: comfrey, takes: 50 cm across, height: 300 m}":            "height 300 m",

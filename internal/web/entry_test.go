@@ -159,6 +159,7 @@ func TestBadAnswersAreNamedAtTheField(t *testing.T) {
 		{"lift without unit", "/entry/person", "lift", map[string]string{"name": "Ann", "lift": "8"}, "unit"},
 		{"gone tomorrow", "/entry/ending", "on", map[string]string{"id": "tub", "on": "2015-04-07"}, "not come yet"},
 		{"split at its end", "/entry/split", "length", map[string]string{"id": "long-bed", "length": "3 m"}, "Both parts"},
+		{"a round one split at its end", "/entry/split", "length", map[string]string{"id": "tub", "length": "20 in"}, "The whole is 18 in"},
 		{"a month too hot", "/entry/months", "january", map[string]string{"january": "90 C, 3 C, 10 mm"}, "unit"},
 	} {
 		f, h := fakeEntry(t, begun)
@@ -195,6 +196,11 @@ func TestChangesKeepThePast(t *testing.T) {
 			a, _ := g.Space("long-bed")
 			b, _ := g.Space("short-end")
 			return said(a.Length, b.Length, a.X, b.X, len(a.Standing), len(b.Standing), b.Medium, g.Spaces[1].ID)
+		}},
+		{"a round one split", "/entry/split", map[string]string{"id": "tub", "length": "6 in", "name": "Rim of the tub"}, func(g *garden.Garden) string {
+			a, _ := g.Space("tub")
+			b, _ := g.Space("rim-of-the-tub")
+			return said(a.Shape, b.Shape, a.Round.Known(), fmt.Sprintf("%.3f %.2f %.2f", a.AreaM2()+b.AreaM2(), a.X, b.X), b.Depth)
 		}},
 		{"refilled", "/entry/turnover", map[string]string{"id": "long-bed", "what": "refill", "kind": "coir mix"}, func(g *garden.Garden) string {
 			a, _ := g.Space("long-bed")
@@ -237,7 +243,7 @@ func TestChangesKeepThePast(t *testing.T) {
 			return said(a.Medium, len(g.Batches))
 		}},
 	} {
-		want := map[string]string{"ended": "1 1 long-bed-1 2015-04-01", "split": "2 m 100 cm 1.5 3 2 0 old short-end", "refilled": "coir mix 2015 0 3 kale", "mixed": "compost blend 1 tomato",
+		want := map[string]string{"ended": "1 1 long-bed-1 2015-04-01", "split": "2 m 100 cm 1.5 3 2 0 old short-end", "a round one split": "oval 18 in x 18 in, first 6 in oval 18 in x 18 in, beyond 6 in false 0.164 7.85 8.08 14 in", "refilled": "coir mix 2015 0 3 kale", "mixed": "compost blend 1 tomato",
 			"renamed": "Blue tub", "a planting taken out keeps the others' ids": "1 long-bed-2", "copied": "8 tub 7", "moved": "8.1534", "turned": "345", "dragged": "8.4328 -0.0254", "an odd shape": "L 3 m x 2 m, less 1 m x 80 cm, south west 3 2 5.20 2", "walked": "tub", "a batch renamed": "aged 2"}[tt.name]
 		f, h := fakeEntry(t, begun)
 		if code, body := post(t, h, tt.path, tt.typed); code != http.StatusSeeOther {

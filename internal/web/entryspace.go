@@ -109,10 +109,7 @@ func (s *site) spaceForm(r *http.Request, d *described, v url.Values) (*FormPage
 	if !f.isNew {
 		id := url.QueryEscape(f.id)
 		p.Links = []Link{{Href: "/entry/plan?space=" + id, Words: "Move or turn it"}, {Href: "/entry/copies?id=" + id, Words: "More like this one"},
-			{Href: "/entry/space?like=" + id, Words: "One like it, to change"}, {Href: "/entry/turnover?id=" + id, Words: "Its soil: tip, mix, refill"}, {Href: "/entry/ending?id=" + id, Words: "It is gone"}}
-		if sp, _ := d.g.Space(garden.SpaceID(f.id)); splits(sp) {
-			p.Links = append(p.Links, Link{Href: "/entry/split?id=" + id, Words: "Split it in two"})
-		}
+			{Href: "/entry/space?like=" + id, Words: "One like it, to change"}, {Href: "/entry/turnover?id=" + id, Words: "Its soil: tip, mix, refill"}, {Href: "/entry/split?id=" + id, Words: "Split it in two"}, {Href: "/entry/ending?id=" + id, Words: "It is gone"}}
 	}
 	if v != nil {
 		s.spacePatches(p, d, f, before, was, k)
