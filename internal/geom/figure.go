@@ -73,14 +73,16 @@ func (f *Figure) PerimeterM() float64 {
 // Holds reports whether a point lies in the figure; its edge belongs to it.
 func (f *Figure) Holds(x, y float64) bool {
 	for _, p := range f.Pieces {
-		if p.holds(Vec{x, y, 0}) {
+		if p.Holds(Vec{x, y, 0}) {
 			return true
 		}
 	}
 	return false
 }
 
-func (o Outline) holds(p Vec) bool {
+// Holds reports whether a point lies in a convex outline with its corners
+// anticlockwise; its edge belongs to it.
+func (o Outline) Holds(p Vec) bool {
 	for i, a := range o {
 		if turn(a, o[(i+1)%len(o)], p) < -TouchM {
 			return false
@@ -100,15 +102,15 @@ func (f *Figure) DeepM() float64 {
 		for j := range deepLooks {
 			p := Vec{f.Length * (float64(i)/(deepLooks-1) - 0.5), f.Width * (float64(j)/(deepLooks-1) - 0.5), 0}
 			if f.Holds(p.X, p.Y) {
-				deep = math.Max(deep, f.Rings[0].away(p))
+				deep = math.Max(deep, f.Rings[0].Away(p))
 			}
 		}
 	}
 	return deep
 }
 
-// away is how far a point lies from the nearest edge.
-func (o Outline) away(p Vec) float64 {
+// Away is how far a point lies from the nearest edge.
+func (o Outline) Away(p Vec) float64 {
 	least := math.Inf(1)
 	for i, a := range o {
 		ab := o[(i+1)%len(o)].Sub(a)

@@ -53,11 +53,11 @@ type SpaceAbove struct {
 type ThingAbove struct {
 	Name    string
 	Outline geom.Outline
-	Shadow  geom.Outline // nil with the sun down
-	Half    bool         // it lets some light through
-	Passes  float64      // its crown's share in that week
-	High    bool         // stands on something above the ground
-	Solid   bool         // a building or wall on the ground: drawn over shadows
+	Shadow  []geom.Outline // of its parts, together its shadow; nil with the sun down
+	Half    bool           // it lets some light through
+	Passes  float64        // its crown's share in that week
+	High    bool           // stands on something above the ground
+	Solid   bool           // a building or wall on the ground: drawn over shadows
 }
 
 // Steps of the amounts drawn, least value of each step but the first.
@@ -129,7 +129,7 @@ func (d *LightDesk) Overhead(week int, hour float64) *Overhead {
 			t.Solid = !t.High && !t.Half
 		}
 		if o.Up {
-			if s, ok := b.Shadow(to); ok {
+			if s, ok := b.Shadows(to); ok {
 				t.Shadow = s
 			}
 		}

@@ -270,7 +270,7 @@ func TestOverheadShadowsLieAwayFromTheSun(t *testing.T) {
 			t.Fatalf("%v o'clock: %+v", hour, o)
 		}
 		north, south := 0.0, 0.0
-		for _, p := range o.Things[0].Shadow {
+		for _, p := range o.Things[0].Shadow[0] {
 			north, south = max(north, p.Y+5), max(south, -p.Y-5)
 		}
 		if sunSouth := o.BearingDeg > 90 && o.BearingDeg < 270; sunSouth != (north > south) {

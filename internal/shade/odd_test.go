@@ -2,6 +2,7 @@ package shade
 
 import (
 	"math"
+	"math/rand/v2"
 	"testing"
 
 	"bedweek/internal/geom"
@@ -69,5 +70,49 @@ func TestNarrowRingHasCells(t *testing.T) {
 	}
 	if n < 20 {
 		t.Errorf("%d cells of %d count", n, nu*nv)
+	}
+}
+
+// TestShadowsLeaveDentsOpen looks from points of the ground towards the sun,
+// step by step: a point lies in one of a body's shadows when it meets the body.
+// In the hull of them all some points lie that see the sun.
+func TestShadowsLeaveDentsOpen(t *testing.T) {
+	r := rand.New(rand.NewPCG(5, 6))
+	for _, f := range []*geom.Figure{geom.LShape(3, 2, 1.4, 1.2, geom.Corner{Right: true, Far: true}), geom.Frame(3, 2, 2.4, 1.4)} {
+		b := Shaped("odd", f, 1, 2, 25, 0, 0.5)
+		sun := geom.Direction(40, 60)
+		all, ok := b.Shadows(sun)
+		hull, _ := b.Shadow(sun)
+		if !ok || len(all) != len(f.Pieces) {
+			t.Fatalf("%d shadows of %d parts", len(all), len(f.Pieces))
+		}
+		open := 0
+		for range 4000 {
+			p := geom.Vec{X: 1 + 5*(r.Float64()-0.5), Y: 2 + 5*(r.Float64()-0.5)}
+			in, near := false, false
+			for _, o := range all {
+				in = in || o.Holds(p)
+				near = near || o.Away(p) < 0.02
+			}
+			met := false
+			for k := 1; k < 600; k++ {
+				q := p.Add(sun.Scale(float64(k) * 0.001))
+				for _, part := range b.Parts {
+					met = met || geom.Inside(part.Solid, q)
+				}
+			}
+			if !near && in != met {
+				t.Fatalf("a point is in a shadow: %v; towards the sun it meets the body: %v", in, met)
+			}
+			if !near && !met && hull.Holds(p) {
+				open++
+			}
+		}
+		if open < 20 {
+			t.Errorf("%d sunny points in the hull: the test sees no dent", open)
+		}
+		if _, ok := b.Shadows(geom.Direction(40, -5)); ok {
+			t.Error("a shadow at night")
+		}
 	}
 }

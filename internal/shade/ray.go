@@ -78,6 +78,20 @@ func (b Body) Shadow(sun geom.Vec) (geom.Outline, bool) {
 	return geom.Hull(all), true
 }
 
+// Shadows returns the shadows of the body's parts on level ground at z = 0,
+// each by itself: together they leave a body's dents and holes open. ok is
+// false with the sun down.
+func (b Body) Shadows(sun geom.Vec) (all []geom.Outline, ok bool) {
+	for _, p := range b.Parts {
+		o, ok := geom.Shadow(p.Solid, sun)
+		if !ok {
+			return nil, false
+		}
+		all = append(all, o)
+	}
+	return all, true
+}
+
 // Footprint returns the body's outline seen from above.
 func (b Body) Footprint() geom.Outline {
 	var all []geom.Vec

@@ -235,7 +235,11 @@ func (p *LightPage) draw() {
 	}
 	for _, t := range o.Things {
 		if t.Shadow != nil {
-			p.Shadows = append(p.Shadows, Shape{Path: path(t.Shadow), Name: t.Name, Half: t.Half})
+			all := ""
+			for _, s := range t.Shadow {
+				all += path(s)
+			}
+			p.Shadows = append(p.Shadows, Shape{Path: all, Name: t.Name, Half: t.Half})
 		}
 	}
 	for _, t := range o.Things {

@@ -17,6 +17,7 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
+	"bedweek/internal/geom"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -308,5 +309,18 @@ func TestWhatIfOnThePage(t *testing.T) {
 		if w.Code != http.StatusSeeOther || to.Fragment != "what-if" || !strings.Contains(root.words(), tt.want) {
 			t.Errorf("%v: %d to %s, want %q", tt.fill, w.Code, to, tt.want)
 		}
+	}
+}
+
+// TestShadowIsDrawnOfAllItsParts draws the two arms of an L by themselves: what
+// lies in its dent is not under them.
+func TestShadowIsDrawnOfAllItsParts(t *testing.T) {
+	square := func(x float64) geom.Outline {
+		return geom.Outline{{X: x, Y: 1}, {X: x + 1, Y: 1}, {X: x + 1, Y: 2}, {X: x, Y: 2}}
+	}
+	p := LightPage{Above: &reckon.Overhead{MaxX: 10, MaxY: 10, Things: []reckon.ThingAbove{{Name: "L", Shadow: []geom.Outline{square(1), square(4)}}, {Name: "lit"}}}}
+	p.draw()
+	if len(p.Shadows) != 1 || strings.Count(p.Shadows[0].Path, "M") != 2 || strings.Count(p.Shadows[0].Path, "Z") != 2 {
+		t.Errorf("drawn as %+v", p.Shadows)
 	}
 }
