@@ -24,7 +24,7 @@ import (
 
 // emptyDesk begins a desk whose garden is not described far enough to plan.
 func emptyDesk(ctx context.Context, led *ledger.Ledger, in reckon.Inputs, now func() time.Time) (*desk, error) {
-	d := &desk{led: led, device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
+	d := &desk{led: led, past: led.Recall(), device: "home", now: now, in: in, kick: make(chan struct{}, 1), over: make(chan struct{}), plans: readPlans(led.Dir())}
 	d.climate = climateIn(led.Dir())
 	if err := d.readText(ctx); err != nil {
 		return nil, err

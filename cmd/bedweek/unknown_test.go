@@ -9,6 +9,8 @@ import (
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
+	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 	"bedweek/internal/web"
 )
 
@@ -89,4 +91,41 @@ func TestUnknownIsOrderedByWhatItChanges(t *testing.T) {
 	if stopped != 1 {
 		t.Errorf("it went on for %d steps after it was ended", stopped)
 	}
+}
+
+// TestAGardenBegunOnThePagesIsPlanned begins with an empty record: a garden
+// told by a page is planned, and the planning remembers the record.
+func TestAGardenBegunOnThePagesIsPlanned(t *testing.T) {
+	book, err := crop.Load()
+	if err != nil {
+		t.Fatal(err)
+	}
+	now := func() time.Time { return time.Date(2015, 4, 6, 9, 0, 0, 0, time.UTC) }
+	led, err := ledger.Open(t.TempDir(), ledger.Options{Now: now})
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer led.Close()
+	in := reckon.Inputs{Book: book, Date: cal.Of(2015, 4, 6), Futures: 4, Weeks: 10, Work: 10_000}
+	ctx, stop := context.WithCancel(context.Background())
+	d, err := emptyDesk(ctx, led, in, now)
+	if err != nil {
+		t.Fatal(err)
+	}
+	defer d.idle.Wait()
+	defer stop()
+	text := strings.Replace(guessedText, "obstacles:\n  house: {kind: box, east: 20 m, north: 0 m, length: 8 m, width: 6 m, height: 7 m}\n", "", 1)
+	if _, err := d.entry().Keep(ctx, text); err != nil {
+		t.Fatal(err)
+	}
+	for range 1200 {
+		d.mu.Lock()
+		day := d.day
+		d.mu.Unlock()
+		if day != nil && len(day.Spaces) == 2 {
+			return
+		}
+		time.Sleep(100 * time.Millisecond)
+	}
+	t.Error("no plan came")
 }
