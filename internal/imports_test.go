@@ -14,7 +14,7 @@ const module = "bedweek/internal/"
 // floor orders the rooms: a package imports only from lower floors, and two
 // packages on one floor do not know each other (docs/decisions/0001-rooms.md).
 var floor = map[string]int{
-	"unit": 0, "cal": 0, "geom": 0, "chance": 0, "label": 0, "heap": 0, "photo": 0, "gate": 0, "trouble": 0,
+	"unit": 0, "cal": 0, "geom": 0, "compass": 0, "chance": 0, "label": 0, "heap": 0, "photo": 0, "gate": 0, "trouble": 0,
 	"sun":     1,
 	"weather": 2, "shade": 2,
 	"crop": 3, "water": 3,

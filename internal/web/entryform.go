@@ -49,6 +49,8 @@ type FormPage struct {
 	Locate    bool   // offer the browser's position
 	Elsewhere bool   // how to bring a garden kept on another machine
 	Point     string // the bearing of the pole side, for pointing a phone; "" = not offered
+	PointOff  string // how far east of true north a compass points here, degrees
+	PointSay  string // the same in words
 	Fetch     string // id of the form that fetches the weather; "" = not offered
 	FetchNow  string // where the weather in use comes from
 	Fields    string // where a fault of the file's key is said, for the caller

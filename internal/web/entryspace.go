@@ -100,9 +100,7 @@ func (s *site) spaceForm(r *http.Request, d *described, v url.Values) (*FormPage
 	p := s.newForm(r, d, v, title, "/entry/space")
 	p.Lead = "All of it may stay empty. What you leave out we guess, and mark as guessed."
 	s.spaceGroups(p, d, f, k)
-	if p.Point = "0"; d.g.Place.LatDeg < 0 {
-		p.Point = "180"
-	}
+	s.offerCompass(p, d.g.Place)
 	if err := s.askPicture(r, p, f.id, title); err != nil {
 		return nil, err
 	}

@@ -53,6 +53,7 @@ if (point && window.DeviceOrientationEvent) {
   const says = point.querySelector('.says');
   const button = what => point.querySelector(`[data-do=${what}]`);
   const pole = Number(point.dataset.pole);
+  const off = Number(point.dataset.off); // magnetic north, degrees east of true
   const apart = (a, b) => Math.abs(((a - b + 540) % 360) - 180);
   const words = ['north', 'north-east', 'east', 'south-east', 'south', 'south-west', 'west', 'north-west'];
   const sides = [['pole', pole], ['equator', (pole + 180) % 360], ['east', 90], ['west', 270]];
@@ -61,10 +62,11 @@ if (point && window.DeviceOrientationEvent) {
   let now = null; // { side, heading }
   point.hidden = false;
 
-  // The way the phone's top looks, degrees from north; null = not known.
+  // The way the phone's top looks, degrees from true north; null = not known.
+  // Phones tell it from magnetic north.
   const headingOf = e => {
-    if (typeof e.webkitCompassHeading === 'number' && !(e.webkitCompassAccuracy < 0)) return e.webkitCompassHeading;
-    return e.absolute && typeof e.alpha === 'number' ? (360 - e.alpha) % 360 : null;
+    if (typeof e.webkitCompassHeading === 'number' && !(e.webkitCompassAccuracy < 0)) return (e.webkitCompassHeading + off + 360) % 360;
+    return e.absolute && typeof e.alpha === 'number' ? (720 - e.alpha + off) % 360 : null;
   };
   const tell = (text, side = null, heading = null) => {
     if (says.textContent !== text) says.textContent = text;
@@ -79,11 +81,11 @@ if (point && window.DeviceOrientationEvent) {
     const t = e.timeStamp || performance.now();
     seen = [...seen.filter(s => t - s.t < 1500), { t, heading }];
     if (seen.some(s => apart(s.heading, heading) > 20)) { tell('It swings. Hold it still, or move away from metal.'); return; }
-    const off = typeof e.webkitCompassAccuracy === 'number' ? ` The phone says: ${Math.round(e.webkitCompassAccuracy)} degrees or so either way.` : '';
+    const give = typeof e.webkitCompassAccuracy === 'number' ? ` The phone says: ${Math.round(e.webkitCompassAccuracy)} degrees or so either way.` : '';
     const way = words[Math.round(heading / 45) % 8];
     const [side, middle] = sides.reduce((a, b) => (apart(b[1], heading) < apart(a[1], heading) ? b : a));
-    if (apart(middle, heading) > sure) tell(`It looks about ${way}: between two sides. Look where the noon shadow falls.${off}`, null, heading);
-    else tell(`It looks about ${way}: the ${side} side.${off}`, side, heading);
+    if (apart(middle, heading) > sure) tell(`It looks about ${way}: between two sides. Look where the noon shadow falls.${give}`, null, heading);
+    else tell(`It looks about ${way}: the ${side} side.${give}`, side, heading);
   };
   button('ask').addEventListener('click', async () => {
     tell('Asking the phone…');
