@@ -35,6 +35,7 @@ type windowJSON struct {
 	Crop    string      `json:"crop"`
 	Way     string      `json:"way"`
 	AllYear bool        `json:"all_year"`
+	Quick   int         `json:"quick_days,omitempty"`
 	Works   []rangeJSON `json:"works"`
 	Best    []rangeJSON `json:"best"`
 	Picks   []pickJSON  `json:"first_pick"`
@@ -47,6 +48,8 @@ type rangeJSON struct {
 	LimitTo   string `json:"limit_to"`
 	OfFrom    int    `json:"success_of_20_from"`
 	OfTo      int    `json:"success_of_20_to"`
+	WaitFrom  int    `json:"too_cold_of_20_from"`
+	WaitTo    int    `json:"too_cold_of_20_to"`
 }
 
 type pickJSON struct {
@@ -173,7 +176,7 @@ func chosen(w *world, book *crop.Book, names []string) ([]*crop.Crop, int) {
 func monthDay(d cal.Day) string { return d.String()[5:] }
 
 func asWindowJSON(r stand.Window) windowJSON {
-	j := windowJSON{Crop: string(r.Crop), Way: string(r.Way), AllYear: r.AllYear, Works: ranges(r.Works), Best: ranges(r.Best), Picks: []pickJSON{}}
+	j := windowJSON{Crop: string(r.Crop), Way: string(r.Way), AllYear: r.AllYear, Quick: r.Quick, Works: ranges(r.Works), Best: ranges(r.Best), Picks: []pickJSON{}}
 	for _, p := range r.Picks {
 		j.Picks = append(j.Picks, pickJSON{monthDay(p.Start), monthDay(p.First.Early), monthDay(p.First.Likely), monthDay(p.First.Late)})
 	}
@@ -183,9 +186,18 @@ func asWindowJSON(r stand.Window) windowJSON {
 func ranges(rs []stand.Range) []rangeJSON {
 	out := []rangeJSON{}
 	for _, r := range rs {
-		out = append(out, rangeJSON{monthDay(r.From), monthDay(r.To), r.LimitFrom, r.LimitTo, r.SuccessFrom, r.SuccessTo})
+		out = append(out, rangeJSON{monthDay(r.From), monthDay(r.To), r.LimitFrom, r.LimitTo, r.SuccessFrom, r.SuccessTo, r.WaitFrom, r.WaitTo})
 	}
 	return out
+}
+
+// endCount is how often a start at a window's end works, of twenty years, and
+// how often it is still too cold to make it.
+func endCount(works, wait int) string {
+	if wait == 0 {
+		return fmt.Sprintf("%d of 20", works)
+	}
+	return fmt.Sprintf("%d of 20, still too cold in %d", works, wait)
 }
 
 func printWindow(w *world, book *crop.Book, r stand.Window) {
@@ -202,9 +214,12 @@ func printWindow(w *world, book *crop.Book, r stand.Window) {
 		rs   []stand.Range
 	}{{"works", r.Works}, {"best", r.Best}} {
 		for _, x := range set.rs {
-			fmt.Fprintf(w.out, "   %-5s %s (%d of 20; before: %s) to %s (%d of 20; after: %s)\n", set.name,
-				x.From.Short(), x.SuccessFrom, x.LimitFrom, x.To.Short(), x.SuccessTo, x.LimitTo)
+			fmt.Fprintf(w.out, "   %-5s %s (%s; before: %s) to %s (%s; after: %s)\n", set.name,
+				x.From.Short(), endCount(x.SuccessFrom, x.WaitFrom), x.LimitFrom, x.To.Short(), endCount(x.SuccessTo, x.WaitTo), x.LimitTo)
 		}
+	}
+	if r.Quick > 0 {
+		fmt.Fprintf(w.out, "   the middle varieties hardly have time here; quick ones are ready in about %d days\n", r.Quick)
 	}
 	for _, p := range r.Picks {
 		fmt.Fprintf(w.out, "   started %s, first pick %s\n", p.Start.Short(), p.First)

@@ -35,11 +35,12 @@ type Air struct {
 }
 
 const (
-	molPerMJ      = 2.06  // mol of photosynthetic light in 1 MJ of sunshine: 45 % of energy at 4.57 µmol/J
-	lampDayH      = 16.0  // hours a lamp shelf is lit (common practice)
-	hardenBelowC  = 9.0   // daily mean below which plants harden
-	hardenDays    = 15.0  // days of it for full hardening
-	softenDays    = 10.0  // warm days that undo it
+	molPerMJ      = 2.06 // mol of photosynthetic light in 1 MJ of sunshine: 45 % of energy at 4.57 µmol/J
+	lampDayH      = 16.0 // hours a lamp shelf is lit (common practice)
+	hardenBelowC  = 10.0 // daily mean below which plants harden (0 to 10 °C: [HARDEN])
+	hardenDays    = 10.0 // days of it for full hardening ([CABHARD])
+	softenDays    = 3.0  // days of softenSpanC above it that undo it: a day in growing warmth for cabbage seedlings ([CABHARD]), slower for rape (assumption)
+	softenSpanC   = 10.0
 	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
 	tiredShare    = 0.5   // share of that water left when growth begins to slow
 	defaultDepthM = 0.3
@@ -122,7 +123,7 @@ func (a *Air) future(f int) {
 		if mean < hardenBelowC {
 			hard += 1 / hardenDays
 		} else {
-			hard -= math.Min(1, (mean-hardenBelowC)/6) / softenDays
+			hard -= math.Min(1, (mean-hardenBelowC)/softenSpanC) / softenDays
 		}
 		hard = math.Max(0, math.Min(1, hard))
 		water = math.Min(hold, math.Max(0, water+d.RainMM-cropFactor*weather.ET0MM(d, e.Site, (a.start+cal.Day(i)).YearDay())))

@@ -93,6 +93,45 @@ func calendarAirOf(t *testing.T, place string) *Air {
 
 var calendarWays = map[string]crop.Way{"sow": crop.Sow, "set": crop.SetOut, "plant": crop.Plant}
 
+// springOnly are calendars that print the first half of the year alone and
+// say nothing of the other.
+var springOnly = map[string]bool{"brazos": true}
+
+// calendarSum counts days of a calendar and of windows.
+type calendarSum struct{ printed, covered, works, worksIn, best, bestIn int }
+
+// calendarDays compares a window with printed days up to a day of the year.
+func calendarDays(w Window, printed [365]bool, upTo int) (n calendarSum) {
+	var best Window
+	best.Works, best.AllYear = w.Best, w.AllYear && len(w.Best) > 0 && w.Best[0] == w.Works[0]
+	for d, on := range printed[:upTo] {
+		day := cal.Of(2018, 1, 1) + cal.Day(d)
+		works, fine := w.Open(day), best.Open(day)
+		n.printed += boolInt(on)
+		n.covered += boolInt(on && works)
+		n.works += boolInt(works)
+		n.worksIn += boolInt(works && on)
+		n.best += boolInt(fine)
+		n.bestIn += boolInt(fine && on)
+	}
+	return n
+}
+
+func (s *calendarSum) add(n calendarSum) {
+	s.printed, s.covered, s.works = s.printed+n.printed, s.covered+n.covered, s.works+n.works
+	s.worksIn, s.best, s.bestIn = s.worksIn+n.worksIn, s.best+n.best, s.bestIn+n.bestIn
+}
+
+func (s calendarSum) shares() (covered, inside, best float64) {
+	share := func(a, b int) float64 { return float64(a) / float64(max(b, 1)) }
+	return share(s.covered, s.printed), share(s.worksIn, s.works), share(s.bestIn, s.best)
+}
+
+func (s calendarSum) String() string {
+	c, i, b := s.shares()
+	return fmt.Sprintf("covered %.2f, inside %.2f, best inside %.2f", c, i, b)
+}
+
 // TestCalendars judges windows by published calendars that no figure was set
 // by: days printed that work, days that work and are printed, and printed spring starts.
 func TestCalendars(t *testing.T) {
@@ -100,64 +139,65 @@ func TestCalendars(t *testing.T) {
 	for _, p := range rowsOf(t, "calendar_places.csv") {
 		airs[p[0]] = calendarAir(t, p)
 	}
-	type sum struct{ printed, covered, works, worksIn, best, bestIn int }
-	sums := map[string]*sum{}
-	starts := map[string][]int{}
+	sums, starts := map[string]*calendarSum{}, map[string][]int{}
+	var all, told calendarSum
 	for _, row := range rowsOf(t, "calendars.csv") {
 		place, way := row[0], calendarWays[row[2]]
 		w := airs[place].Table(fromBook(t, crop.ID(row[1])), nil).Window(way, 5)
-		var best Window
-		best.Works, best.AllYear = w.Best, w.AllYear && len(w.Best) > 0 && w.Best[0] == w.Works[0]
 		if from, found := strings.CutSuffix(row[3], ".."); found {
-			gap := 365
-			for _, r := range w.Works {
-				if d := r.From.YearDay() - 1 - monthDay(t, from); abs(d) < abs(gap) {
-					gap = d
-				}
-			}
+			gap := startGap(w, monthDay(t, from))
 			t.Logf("%s, %s, %s: from %s, works from %+d days", place, row[1], way, from, gap)
+			if gap == 365 {
+				t.Errorf("%s, %s, %s: no window, where growers begin on %s", place, row[1], way, from)
+			}
 			starts[place] = append(starts[place], abs(gap))
 			continue
 		}
-		s := sums[place]
-		if s == nil {
-			s = &sum{}
-			sums[place] = s
-		}
-		var one sum
-		for d, on := range printedDays(t, row[3]) {
-			day := cal.Of(2018, 1, 1) + cal.Day(d)
-			works, fine := w.Open(day), best.Open(day)
-			one.printed += boolInt(on)
-			one.covered += boolInt(on && works)
-			one.works += boolInt(works)
-			one.worksIn += boolInt(works && on)
-			one.best += boolInt(fine)
-			one.bestIn += boolInt(fine && on)
-		}
+		printed, upTo := printedDays(t, row[3]), 365
+		one := calendarDays(w, printed, upTo)
 		t.Logf("%s, %s, %s: %d of %d printed days work; %d of %d that work are printed, %d of %d of the best", place, row[1], way,
 			one.covered, one.printed, one.worksIn, one.works, one.bestIn, one.best)
-		s.printed, s.covered, s.works = s.printed+one.printed, s.covered+one.covered, s.works+one.works
-		s.worksIn, s.best, s.bestIn = s.worksIn+one.worksIn, s.best+one.best, s.bestIn+one.bestIn
+		if sums[place] == nil {
+			sums[place] = &calendarSum{}
+		}
+		sums[place].add(one)
+		all.add(one)
+		if springOnly[place] {
+			upTo = cal.Of(2018, 6, 30).YearDay()
+		}
+		told.add(calendarDays(w, printed, upTo))
 	}
-	share := func(a, b int) float64 { return float64(a) / float64(max(b, 1)) }
-	var all sum
 	for place, s := range sums {
-		t.Logf("%s: covered %.2f, inside %.2f, best inside %.2f", place, share(s.covered, s.printed), share(s.worksIn, s.works), share(s.bestIn, s.best))
-		all.printed, all.covered, all.works, all.worksIn = all.printed+s.printed, all.covered+s.covered, all.works+s.works, all.worksIn+s.worksIn
-		all.best, all.bestIn = all.best+s.best, all.bestIn+s.bestIn
+		t.Logf("%s: %v", place, s)
 	}
-	if c, b := share(all.covered, all.printed), share(all.bestIn, all.best); c < 0.70 || b < 0.65 { // what was reached; docs/accuracy.md has the goals
-		t.Errorf("windows cover %.2f of the printed days, want 0.70; %.2f of the best days are printed, want 0.65", c, b)
+	t.Logf("all: %v; of the half year alone where no more is told: %v", all, told)
+	if c, _, b := all.shares(); c < 0.84 || b < 0.67 { // what was reached; docs/accuracy.md has the goals
+		t.Errorf("windows cover %.2f of the printed days, want 0.84; %.2f of the best days are printed, want 0.67", c, b)
 	}
-	t.Logf("all: covered %.2f, inside %.2f, best inside %.2f", share(all.covered, all.printed), share(all.worksIn, all.works), share(all.bestIn, all.best))
+	judgeStarts(t, starts)
+}
+
+// startGap is how many days later than printed the nearest range begins; 365
+// when there is none.
+func startGap(w Window, printed int) int {
+	gap := 365
+	for _, r := range w.Works {
+		if d := r.From.YearDay() - 1 - printed; abs(d) < abs(gap) {
+			gap = d
+		}
+	}
+	return gap
+}
+
+func judgeStarts(t *testing.T, starts map[string][]int) {
+	t.Helper()
 	for place, d := range starts {
 		slices.Sort(d)
 		near := 0
 		for _, x := range d {
 			near += boolInt(x <= 15)
 		}
-		if d[len(d)/2] > 14 || near*10 < len(d)*6 {
+		if d[len(d)/2] > 12 || near*10 < len(d)*6 {
 			t.Errorf("%s: printed starts are missed by %d days in the median, %d of %d within 15", place, d[len(d)/2], near, len(d))
 		}
 		t.Logf("%s: starts within %d days in the median, %d of %d within 15", place, d[len(d)/2], near, len(d))

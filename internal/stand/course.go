@@ -53,7 +53,7 @@ type course struct {
 
 const (
 	takeHoldDays  = 7    // planted pieces make roots first (common practice)
-	dueFactor     = 1.3  // late beyond the book's or the place's days (growth.md: 1.2-1.4)
+	dueFactor     = 1.4  // late beyond the book's or the place's days (growth.md: 1.2-1.4)
 	winterDays    = 120  // a winter's standstill granted to crops that stand through it (assumption)
 	floorShare    = 0.42 // of the smaller of the book's and the place's best yield
 	smallestShare = 0.55 // size at which a plant that has stopped growing is pulled
@@ -224,4 +224,15 @@ func (t *Table) course(way crop.Way) *course {
 		}
 	}
 	return nil
+}
+
+// firstCut is the share of the yield that stands at the first pick. What is
+// picked no longer than it took to grow (spinach, arugula, loose lettuce) is
+// cut whole and grows again by its own size curve: its printed yield is that of
+// one cutting or of the whole plant. Leaves plucked for months stand for some days' picking.
+func (co *course) firstCut() float32 {
+	if r := co.pick / co.goal; r <= 1 {
+		return 1 / (1 + cutRegrow*r)
+	}
+	return min(firstMost, firstDays/co.pick)
 }

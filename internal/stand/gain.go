@@ -12,23 +12,26 @@ import (
 // where days are ten hours and more. What is planted for years, or in autumn to
 // stand the winter, always gains. What a start loses that lies in the cold and
 // wet of the dark weeks is not in the counts, so there the later one may
-// succeed less often by a quarter.
+// succeed less often and give less by a quarter.
 func (t *Table) Gains(way crop.Way, day cal.Day, sooner, later Growth, days int) bool {
 	co := t.course(way)
 	if co == nil || co.lasting || t.Crop.AutumnPlant || sooner.FirstPick.None() || later.FirstPick.None() {
 		return true
 	}
-	slack, least := len(sooner.Outcomes)/10, gainDelay
+	slack, least, share := len(sooner.Outcomes)/10, gainDelay, gainYield
 	if t.Dark(day) {
-		slack, least = len(sooner.Outcomes)/4, float64(gainLeast)/gainStep
+		slack, least, share = len(sooner.Outcomes)/4, float64(gainLeast)/gainStep, darkYield
 	}
 	delay := float64(later.FirstPick.Likely - sooner.FirstPick.Likely)
 	return delay >= least*float64(days) ||
 		later.Success < sooner.Success-slack ||
-		later.total() < gainYield*sooner.total() && t.yieldTells(co, sooner.FirstPick.Likely)
+		later.total() < share*sooner.total() && t.yieldTells(co, sooner.FirstPick.Likely)
 }
 
-const gainDelay = 0.25 // days the pick comes later for each day of waiting
+const (
+	gainDelay = 0.25 // days the pick comes later for each day of waiting
+	darkYield = 0.75 // of a start's yield that a later one must give where the sooner lies in the dark weeks
+)
 
 // total is what a plant gives in all, kg, mean over the futures.
 func (g Growth) total() float64 {

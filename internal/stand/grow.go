@@ -70,6 +70,7 @@ func (p *plant) leaf(i int) {
 	goal, byAge := p.co.goal, p.co.ripe == byTime
 	small := p.co.small * goal
 	tender := p.t.Crop.Class == "tuber" && p.t.Crop.Warm && !p.t.Crop.Winter
+	least := p.co.size.age(smallestShare) * goal       // small tubers are eaten too
 	diesBack := p.t.Crop.Perennial && !p.t.Crop.Winter // nothing to cut once growth has stopped
 	hot := 0
 	for end := p.overdue(); i < end; i++ {
@@ -82,7 +83,7 @@ func (p *plant) leaf(i int) {
 			ready = p.u >= goal && p.day[i].pace >= slowing
 		}
 		if tender && !ready && p.tooChill(i) { // lifted as it is, or not worth lifting
-			if p.u < small {
+			if p.u < least {
 				p.fail(Chilled, i)
 				return
 			}

@@ -13,10 +13,7 @@ func (t *Table) measure(co *course) {
 	c := t.Crop
 	co.limit = math.MaxInt32
 	co.floorKg = 0
-	days := c.DaysFromSet
-	if co.way == crop.Sow || days.Value == 0 {
-		days = c.DaysFromSow
-	}
+	days := usualDays(c, co.way)
 	book := math.Max(days.Value, days.High)
 	quick, best := math.MaxInt32, float32(0)
 	scratch := tally{flow: make([]float32, t.air.n), wait: waitDays}
@@ -62,3 +59,11 @@ const (
 	tried       = 4   // futures looked at for the place's best
 	winterFloor = 0.8 // of the usual least yield is enough of leaves that stand the winter (common practice)
 )
+
+// usualDays is the printed time to the first pick of a way of starting.
+func usualDays(c *crop.Crop, way crop.Way) crop.Figure {
+	if way == crop.Sow || c.DaysFromSet.Value == 0 {
+		return c.DaysFromSow
+	}
+	return c.DaysFromSet
+}

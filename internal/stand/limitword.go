@@ -1,10 +1,13 @@
 package stand
 
 // limitWord says in the gardener's words what is wrong with a start just
-// outside a window.
-func (t *Table) limitWord(tr *trial) string {
-	if !tr.gain {
+// outside a window, or just outside its best days.
+func (t *Table) limitWord(tr *trial, best bool) string {
+	if !tr.gain || best && !tr.gains {
 		return NoGain
+	}
+	if best && tr.fit20 >= fitOf20 && tr.ok20 >= bestOf20 {
+		return Less
 	}
 	switch tr.cause {
 	case NotUp:

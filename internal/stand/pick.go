@@ -85,7 +85,7 @@ func (p *plant) pull(i int) {
 // bolts or freezes. What stands when it begins to bolt is cut whole.
 func (p *plant) cut(i int) {
 	life := p.co.pick * cutStretch
-	first := min(firstMost, firstDays/p.co.pick)
+	first := p.co.firstCut()
 	perDay := (1 - first) * p.scale / p.co.pick
 	stock := first * p.scale * min(1, p.co.size.at(p.u*p.inv))
 	take := float32(1.0 / 7)
@@ -142,6 +142,7 @@ func (p *plant) cut(i int) {
 }
 
 const (
+	cutRegrow   = 0.8  // growth of a cut plant in its picking time, by the time it took to grow: some two fifths of full cover's (assumption)
 	firstDays   = 10.0 // good days' picking stand at the first pick (assumption)
 	firstMost   = 0.4  // but no more than this of the whole yield
 	oldShare    = 0.15 // growth of an old winter leaf crop past its picking days

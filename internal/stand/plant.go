@@ -52,7 +52,6 @@ const (
 	warmSeedC    = 10.0
 	seedLeast    = 0.35 // share of seed up that makes a stand
 	nightSlackC  = 2.0  // a mean of ten nights this far below the printed least night still passes
-	sowSlackC    = 1.5  // seed lies in it: a week's mean may run this far below the printed soil
 	soilSlackC   = 3.0  // the daily mean runs this far below what a gardener reads in a bed by day
 )
 
@@ -153,7 +152,7 @@ func (p *plant) wait(i *int) Cause {
 // cold says whether careful growers would still wait with setting out.
 func (p *plant) cold(i int) Cause {
 	c, o := p.t.Crop, p.f*p.t.air.n+i
-	if (p.co.way != crop.Sow || c.Warm) && p.soilCold(i) {
+	if p.soilCold(i) {
 		return ColdSoil
 	}
 	if c.SetNightMin.Known() && (p.co.way == crop.SetOut || p.co.way == crop.Sow && c.Warm) &&
@@ -163,15 +162,19 @@ func (p *plant) cold(i int) Cause {
 	return Fine
 }
 
-// soilCold says whether the soil is too cold for what is put into it.
+// soilCold says whether the soil is too cold for what is put into it. Seed of
+// cool crops would lie still and rot in a week under the least at which it
+// stirs and the bed can be worked (common practice).
 func (p *plant) soilCold(i int) bool {
-	c := p.t.Crop
+	c, week := p.t.Crop, float64(p.t.air.soil7[p.f*p.t.air.n+i])
+	if p.co.way == crop.Sow && !c.Warm {
+		return week < math.Max(c.SoilMin.Value, c.SetSoilMin.Value)
+	}
 	least := c.SetSoilMin.Value - soilSlackC
 	if p.co.way == crop.Sow {
-		least = math.Min(c.SetSoilMin.Value-sowSlackC, c.SetSoilMin.Low)
+		least = math.Min(c.SetSoilMin.Value-soilSlackC, c.SetSoilMin.Low)
 	}
-	return c.SetSoilMin.Known() && !p.t.air.env.Indoor &&
-		float64(p.t.air.soil7[p.f*p.t.air.n+i]) < least
+	return c.SetSoilMin.Known() && !p.t.air.env.Indoor && week < least
 }
 
 // leastNight is the mean of ten nights from which a crop is set out: a little
@@ -273,6 +276,9 @@ func (p *plant) step(i int) fate {
 func (p *plant) limit(r *rate) float32 {
 	m := min(1, p.u*p.inv+p.co.born)
 	deep := 0.3*m + 0.3*r.hard + 0.4*m*r.hard
+	if p.t.Crop.AutumnPlant { // bred to stand the winter young: hardening does it
+		deep = min(1, 0.2*m+0.8*r.hard)
+	}
 	return p.t.frost[0] + (p.t.frost[1]-p.t.frost[0])*deep
 }
 

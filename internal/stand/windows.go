@@ -2,6 +2,7 @@ package stand
 
 import (
 	"math"
+	"slices"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -14,6 +15,7 @@ type Window struct {
 	Crop    crop.ID
 	Way     crop.Way
 	AllYear bool // works whenever it is started
+	Quick   int  // days of the book's quickest varieties, where the middle ones hardly have time; 0 = they have
 	Works   []Range
 	Best    []Range
 	Picks   []Pick // first picks for the early, middle and late day of each range that works
@@ -33,7 +35,8 @@ type Try struct {
 type Range struct {
 	From, To               cal.Day
 	LimitFrom, LimitTo     string // why not sooner, why not later; "" when all year
-	SuccessFrom, SuccessTo int    // of twenty, at the ends
+	SuccessFrom, SuccessTo int    // of twenty years, at the ends
+	WaitFrom, WaitTo       int    // of twenty years: soil or nights are still too cold there, and one waits
 }
 
 // Pick is when a start is first picked.
@@ -54,6 +57,7 @@ const (
 	Bolts      = "bolts"
 	NoGain     = "waiting costs nothing"
 	FewDays    = "a few days only"
+	Less       = "smaller or later"
 )
 
 const (
@@ -61,10 +65,11 @@ const (
 	tenderOf20 = 17 // warm crops: growers avoid one loss in seven
 	tenderDays = 45 // after these, slowness, cold and frost are the year's end
 	bestOf20   = 17
+	fitOf20    = 14   // years of twenty in which soil and nights let a careful grower start on the day
 	bestShare  = 0.60 // of the smaller of the book's and the place's yield
 	bestDue    = 1.2
-	gainStep   = 20 // a start is dropped when waiting this many days
-	gainLeast  = 8  // delays the pick by less than this
+	gainStep   = 20 // a start is not among the best when waiting this many days
+	gainLeast  = 8  // delays the pick by less than this, and does not work when by less than gainDelay of it
 	gainYield  = 0.97
 	cloveSoilC = 16.0 // bulbs and beans for the winter wait for soil this cool (common practice)
 	rootSoilC  = 6.0  // and do best while it still lets them root
@@ -75,8 +80,10 @@ const (
 
 // trial is one start day tried in all futures.
 type trial struct {
-	ok20, best20 int
-	stood20      int // of twenty: good, or only started too late for a whole crop
+	of20, does20 int // of twenty years, those included in which one waits for warmer soil or nights
+	fit20        int // of twenty years: soil and nights allow it
+	ok20, best20 int // of twenty years in which they do
+	stood20      int // of those: good, or only started too late for a whole crop
 	first        cal.Window
 	kg           float64
 	soil         float64 // mean seed-zone temperature on the day, °C
@@ -85,7 +92,8 @@ type trial struct {
 	hot          bool // fruit failed in heat
 	swelter      bool // too slow or too small in heat, not in the dark of the year
 	works, best  bool
-	gain         bool
+	gain         bool // waiting costs enough to work
+	gains        bool // and to be among the best
 }
 
 // Windows tries a start every step days through a year and reads off the days
@@ -121,23 +129,39 @@ func (t *Table) Window(way crop.Way, step int) Window {
 	}
 	tidy(works, closeDays/step)
 	tidy(best, closeDays/step)
+	for i := range best {
+		best[i] = best[i] && works[i]
+	}
 	w.AllYear = all(works)
-	w.Works = t.ranges(works, trials, step)
-	w.Best = t.ranges(best, trials, step)
+	w.Works = t.ranges(works, trials, step, false)
+	w.Best = t.ranges(best, trials, step, true)
 	w.Picks = t.picks(works, trials, step)
 	for i := range trials {
 		tr := &trials[i]
-		try := Try{Day: t.sample(i, step), Of20: tr.ok20, Best20: tr.best20, Works: works[i], Best: best[i], First: tr.first}
+		try := Try{Day: t.sample(i, step), Of20: tr.of20, Best20: tr.does20, Works: works[i], Best: best[i], First: tr.first}
 		switch {
 		case works[i]:
 		case tr.works:
 			try.Limit = FewDays // sound, but too short a spell beside the others
 		default:
-			try.Limit = t.limitWord(tr)
+			try.Limit = t.limitWord(tr, false)
 		}
 		w.Tries = append(w.Tries, try)
 	}
+	if len(w.Best) == 0 && slices.ContainsFunc(w.Tries, func(x Try) bool { return x.Limit == NotRipe }) {
+		w.Quick = quickDays(t.Crop, way)
+	}
 	return w
+}
+
+// quickDays is the lower end of a crop's printed days; 0 where it has none
+// under the middle.
+func quickDays(c *crop.Crop, way crop.Way) int {
+	days := usualDays(c, way)
+	if days.Low <= 0 || days.Low >= days.Value {
+		return 0
+	}
+	return int(days.Low + 0.5)
 }
 
 // trials tries the year's starts. The last gainStep days are tried beyond the
@@ -152,31 +176,53 @@ func (t *Table) trials(co *course, step int) []trial {
 		all[i] = t.try(co, first+i*step, &scratch)
 	}
 	for i := range n {
-		a, b := &all[i], &all[i+ahead]
+		a := &all[i]
 		warmSoil := (t.Crop.AutumnPlant && t.Crop.Class != "head" || t.Crop.Dormant) && a.soil > cloveSoilC // their seed or crown waits for cool ground
 		if warmSoil || co.lasting || t.Crop.AutumnPlant && (co.way == crop.Plant || t.shortening(i*step)) {
-			a.gain = !warmSoil
+			a.gain, a.gains = !warmSoil, !warmSoil
 			if t.Crop.AutumnPlant {
 				a.best20 *= boolInt(a.soil >= rootSoilC)
+				a.does20 *= boolInt(a.soil >= rootSoilC)
 			}
 			a.works = t.enough(a) && a.gain
 			a.best = a.works && a.best20 >= bestOf20
 			continue
 		}
-		a.gain = a.first.None() || b.first.None() ||
-			pickLater(all, i, i+ahead)-float64(ahead*step-gainStep) >= gainLeast ||
-			b.kg < gainYield*a.kg && t.yieldTells(co, a.first.Likely)
+		delay := t.waitCosts(co, all, i, ahead, step)
+		a.gain, a.gains = delay >= t.leastGain(t.sample(i, step)), delay >= gainLeast
 		a.works = t.enough(a) && a.gain
-		a.best = a.works && a.best20 >= bestOf20
+		a.best = a.works && a.best20 >= bestOf20 && a.gains
 	}
 	return all[:n]
 }
 
+// waitCosts is how many days later a start is picked that is made gainStep
+// days later; gainStep where waiting shows in the yield, or nothing is picked.
+func (t *Table) waitCosts(co *course, all []trial, i, ahead, step int) float64 {
+	a, b := &all[i], &all[i+ahead]
+	if a.first.None() || b.first.None() || b.kg < gainYield*a.kg && t.yieldTells(co, a.first.Likely) {
+		return gainStep
+	}
+	return pickLater(all, i, i+ahead) - float64(ahead*step-gainStep)
+}
+
+// leastGain is the delay that waiting must cost for a start to work: as the
+// plan asks of its starts (Gains).
+func (t *Table) leastGain(d cal.Day) float64 {
+	if t.Dark(d) {
+		return gainLeast
+	}
+	return gainDelay * gainStep
+}
+
 // enough reports a start that works often enough: warm crops are held to the
 // stricter count. Those picked for weeks are held to it for all losses but the
-// year's end, since growers plant them late for a smaller crop.
+// year's end, since growers plant them late for a smaller crop. Years in which
+// soil or nights bid one wait are no losses: nothing was sown.
 func (t *Table) enough(a *trial) bool {
 	switch {
+	case a.fit20 < fitOf20:
+		return false
 	case !t.Crop.Warm:
 		return a.ok20 >= worksOf20
 	case t.Crop.Harvest == crop.Once:
@@ -211,12 +257,12 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 	var tr trial
 	var first []cal.Day
 	a := t.air
-	ok, best, hot, warm, lost, swelter := 0, 0, 0, 0, 0, 0
-	counts := [len(causes)]int{}
+	ok, best, hot, warm, lost, swelter, refused := 0, 0, 0, 0, 0, 0, 0
+	counts, kg := [len(causes)]int{}, 0.0
 	due := int(bestDue / dueFactor * float64(co.limit))
 	for f := range a.k {
 		p := t.run(co, f, i, false, scratch, nil)
-		tr.kg += float64(p.total) / float64(a.k)
+		kg += float64(p.total)
 		if i >= 0 && i < a.n {
 			tr.soil += float64(a.soil[f*a.n+i]) / float64(a.k)
 		}
@@ -226,7 +272,10 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 		}
 		if !p.ok {
 			counts[causeIndex(p.cause)]++
-			if p.end-i <= tenderDays || !lateness(p.cause) {
+			switch {
+			case p.up < 0 && (p.cause == ColdSoil || p.cause == Chilled):
+				refused++
+			case p.end-i <= tenderDays || !lateness(p.cause):
 				lost++
 			}
 			if p.cause == NoSet && p.end >= 0 && a.warm14[f*a.n+min(p.end, a.n-1)] > t.hotSet() {
@@ -250,7 +299,10 @@ func (t *Table) try(co *course, i int, scratch *tally) trial {
 			best++
 		}
 	}
-	tr.ok20, tr.best20, tr.stood20 = of20(ok, a.k), of20(best, a.k), of20(a.k-lost, a.k)
+	fit := max(1, a.k-refused)
+	tr.kg = kg / float64(fit)
+	tr.of20, tr.does20, tr.fit20 = of20(ok, a.k), of20(best, a.k), of20(a.k-refused, a.k)
+	tr.ok20, tr.best20, tr.stood20 = of20(ok, fit), of20(best, fit), of20(fit-lost, fit)
 	tr.first = window(first)
 	most := 0
 	for j, n := range counts {
@@ -310,15 +362,20 @@ func pickLater(all []trial, i, j int) float64 {
 	return mean(j) - mean(i)
 }
 
-func (t *Table) ranges(on []bool, trials []trial, step int) []Range {
+// ranges reads off the runs that are on. An edge lies half-way between the
+// days tried on either side of it.
+func (t *Table) ranges(on []bool, trials []trial, step int, best bool) []Range {
 	n := len(on)
 	var out []Range
+	half := cal.Day(step / 2)
 	for _, s := range spans(on) {
 		r := Range{From: t.sample(s[0], step), To: t.sample(s[1], step),
-			SuccessFrom: trials[s[0]].ok20, SuccessTo: trials[s[1]].ok20}
+			SuccessFrom: trials[s[0]].of20, SuccessTo: trials[s[1]].of20,
+			WaitFrom: 20 - trials[s[0]].fit20, WaitTo: 20 - trials[s[1]].fit20}
 		if !all(on) {
-			r.LimitFrom = t.limitWord(&trials[(s[0]+n-1)%n])
-			r.LimitTo = t.limitWord(&trials[(s[1]+1)%n])
+			r.From, r.To = r.From-half, r.To+half
+			r.LimitFrom = t.limitWord(&trials[(s[0]+n-1)%n], best)
+			r.LimitTo = t.limitWord(&trials[(s[1]+1)%n], best)
 		}
 		out = append(out, r)
 	}

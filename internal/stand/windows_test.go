@@ -10,9 +10,11 @@ import (
 
 // TestWindowsSeattle compares edges with the sowing season of the maritime
 // Pacific Northwest (common practice of its gardeners; three weeks' doubt,
-// for printed calendars of one place differ by as much).
+// for printed calendars of one place differ by as much). The days that work
+// reach to the season's ends, the best days not beyond them, and what works
+// sooner still does so by six weeks at most.
 func TestWindowsSeattle(t *testing.T) {
-	const tolDays = 21
+	const tolDays, aheadDays = 23, 42 // an end lies half a step beyond the last day tried
 	a := NewAir(seattle(t, 60))
 	md := func(m time.Month, d int) int { return cal.Of(2018, m, d).YearDay() }
 	for _, tt := range []struct {
@@ -48,11 +50,21 @@ func TestWindowsSeattle(t *testing.T) {
 			continue
 		}
 		first, last := w.Works[0], w.Works[len(w.Works)-1]
-		if d := first.From.YearDay() - tt.from; tt.from > 0 && (d > tolDays || d < -tolDays) {
+		if d := first.From.YearDay() - tt.from; tt.from > 0 && (d > tolDays || d < -aheadDays) {
 			t.Errorf("%s, %s: works from %s, want about day %d", tt.crop, tt.way, first.From.Short(), tt.from)
 		}
-		if d := last.To.YearDay() - tt.to; tt.to > 0 && (d > tolDays || d < -tolDays) {
+		if d := last.To.YearDay() - tt.to; tt.to > 0 && d < -tolDays {
 			t.Errorf("%s, %s: works to %s, want about day %d", tt.crop, tt.way, last.To.Short(), tt.to)
+		}
+		if len(w.Best) == 0 {
+			t.Errorf("%s, %s: no best days", tt.crop, tt.way)
+			continue
+		}
+		if d := w.Best[0].From; tt.from > 0 && d.YearDay() < tt.from-tolDays {
+			t.Errorf("%s, %s: best from %s, want about day %d", tt.crop, tt.way, d.Short(), tt.from)
+		}
+		if d := w.Best[len(w.Best)-1].To; tt.to > 0 && d.YearDay() > tt.to+tolDays {
+			t.Errorf("%s, %s: best to %s, want about day %d", tt.crop, tt.way, d.Short(), tt.to)
 		}
 		if tt.limit != "" && last.LimitTo != tt.limit {
 			t.Errorf("%s, %s: ended by %q, want %q", tt.crop, tt.way, last.LimitTo, tt.limit)
@@ -66,8 +78,9 @@ func TestSpinachHasTwoSeasons(t *testing.T) {
 	if len(w.Works) != 2 || w.Works[0].LimitTo != Bolts {
 		t.Fatalf("spinach works in %d ranges %+v, want two parted by bolting (common practice)", len(w.Works), w.Works)
 	}
-	if d := w.Works[0].To.YearDay() - cal.Of(2018, 4, 15).YearDay(); d < -15 || d > 15 {
-		t.Errorf("spring spinach works to %s, want mid-April (common practice)", w.Works[0].To.Short())
+	april := cal.Of(2018, 4, 15).YearDay()
+	if best, works := w.Best[0].To.YearDay()-april, w.Works[0].To.YearDay()-april; best < -15 || best > 15 || works < best || works > 25 {
+		t.Errorf("spring spinach is best to %s and works to %s, want mid-April and early May (common practice)", w.Best[0].To.Short(), w.Works[0].To.Short())
 	}
 	if w.Open(cal.Of(2030, 6, 20)) {
 		t.Error("spinach sown on 20 June should bolt")
@@ -81,8 +94,8 @@ func TestSpinachHasTwoSeasons(t *testing.T) {
 // in the heat; by a mild coast they only give less.
 func TestPeasHaveTwoSeasons(t *testing.T) {
 	w := calendarAirOf(t, "minneapolis").Windows(fromBook(t, "pea-shelling"), 5)[0]
-	if w.Open(cal.Of(2030, 5, 15)) || !w.Open(cal.Of(2030, 4, 10)) || !w.Open(cal.Of(2030, 6, 30)) {
-		t.Errorf("peas inland at 45 N work %+v, want April and early July but not mid-May (common practice)", w.Works)
+	if w.Open(cal.Of(2030, 5, 25)) || w.Open(cal.Of(2030, 6, 25)) || !w.Open(cal.Of(2030, 4, 15)) || !w.Open(cal.Of(2030, 7, 25)) {
+		t.Errorf("peas inland at 45 N work %+v, want April and late July but not late May or June (common practice)", w.Works)
 	}
 	a := NewAir(seattle(t, 60))
 	w = a.Windows(fromBook(t, "pea-shelling"), 5)[0]
@@ -97,8 +110,8 @@ func TestPeasHaveTwoSeasons(t *testing.T) {
 		}
 		return sum
 	}
-	if march, june := kg(3, 10), kg(6, 5); june > 0.8*march {
-		t.Errorf("peas sown on 5 June give %.2f of those of 10 March, want less than 0.8: heat drops their flowers", june/march)
+	if march, june := kg(3, 10), kg(6, 5); june > 0.7*march {
+		t.Errorf("peas sown on 5 June give %.2f of those of 10 March, want less than 0.7: heat drops their flowers", june/march)
 	}
 	w = a.Windows(fromBook(t, "fava-bean"), 5)[0]
 	if w.Open(cal.Of(2030, 6, 15)) || w.Open(cal.Of(2030, 7, 20)) || !w.Open(cal.Of(2030, 2, 20)) || !w.Open(cal.Of(2030, 10, 25)) {
