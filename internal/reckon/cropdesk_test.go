@@ -12,6 +12,7 @@ import (
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
+	"bedweek/internal/stand"
 	"bedweek/internal/weather"
 )
 
@@ -121,6 +122,18 @@ func TestTriesTellTheRanges(t *testing.T) {
 	}
 	if ranges < 100 {
 		t.Fatalf("only %d ranges were looked at", ranges)
+	}
+}
+
+// TestQuickVarietiesAreTold: where the middle varieties have no best days, the
+// words name the quick ones, and else they do not.
+func TestQuickVarietiesAreTold(t *testing.T) {
+	w := stand.Window{Way: crop.Sow, Quick: 80, Works: []stand.Range{{From: cal.Of(2030, 5, 29), To: cal.Of(2030, 6, 7), LimitFrom: stand.SoilCold, LimitTo: stand.NotRipe}}}
+	if s := windowSays(w); !strings.HasSuffix(s, "Quick ones, of about 80 days, have more time.") {
+		t.Errorf("the words end without the quick varieties: %q", s)
+	}
+	if w.Quick = 0; strings.Contains(windowSays(w), "Quick") {
+		t.Errorf("quick varieties are told where there are none: %q", windowSays(w))
 	}
 }
 

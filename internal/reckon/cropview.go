@@ -230,7 +230,7 @@ func windowSays(w stand.Window) string {
 	case w.AllYear:
 		return head + " on any day of the year."
 	case len(w.Works) == 0:
-		return head + ": never works here (" + commonLimit(w) + ")."
+		return head + ": never works here (" + commonLimit(w) + ")." + quickSays(w)
 	}
 	var works []string
 	for _, r := range w.Works {
@@ -250,12 +250,20 @@ func windowSays(w stand.Window) string {
 		best = append(best, r.From.Short()+" to "+r.To.Short())
 	}
 	if len(best) == 0 {
-		return s + " No days are best: even then it gives little or late."
+		return s + " No days are best: even then it gives little or late." + quickSays(w)
 	}
 	if slices.EqualFunc(w.Works, w.Best, func(a, b stand.Range) bool { return a.From == b.From && a.To == b.To }) {
 		return s + " All of them are best."
 	}
 	return s + " Best " + list(best) + "."
+}
+
+// quickSays tells of varieties that have the time the middle ones lack.
+func quickSays(w stand.Window) string {
+	if w.Quick == 0 {
+		return ""
+	}
+	return fmt.Sprintf(" This is a middle variety. Quick ones, of about %d days, have more time.", w.Quick)
 }
 
 // commonLimit is what stands in the way on most days.

@@ -119,6 +119,17 @@ func TestPeasHaveTwoSeasons(t *testing.T) {
 	}
 }
 
+// TestQuickVarieties: inland at 45 N the middle melon from seed hardly has
+// time, and its quick varieties are told; beets have all they need.
+func TestQuickVarieties(t *testing.T) {
+	a := calendarAirOf(t, "minneapolis")
+	for id, want := range map[crop.ID]int{"melon": 80, "pumpkin": 85, "beet": 0, "snap-bean-bush": 0} {
+		if w := a.Windows(fromBook(t, id), 5)[0]; w.Way != crop.Sow || w.Quick != want {
+			t.Errorf("%s, %s: quick varieties of %d days, want %d (the book's lower end where the middle has no best days)", id, w.Way, w.Quick, want)
+		}
+	}
+}
+
 // TestBestWithinWorks: best days are among those that work, and every range
 // of a crop with edges says what bounds it.
 func TestBestWithinWorks(t *testing.T) {
