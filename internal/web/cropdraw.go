@@ -172,10 +172,13 @@ func (p *YearPicture) bars(first int) {
 		x := yearX(e.Day, first)
 		l := EndLabel{X: x, Words: words, Anchor: "start", Best: e.Best}
 		from := x
-		if e.Open && x-wide > 0 || !e.Open && x+wide > p.Wide {
+		switch left, right := x-wide > 0, x+wide < p.Wide; {
+		case !left && !right: // too long for either side of its end
+			from = math.Max(0, p.Wide-wide)
+			l.X = from
+		case left && (e.Open || !right):
 			l.Anchor, from = "end", x-wide
 		}
-		from = math.Max(from, 0)
 		lane := 0
 		for ; lane < len(lanes); lane++ {
 			clash := false
