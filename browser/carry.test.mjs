@@ -164,3 +164,21 @@ test('what is too large is said at once and not half kept; a slip of a waiting f
   assert.equal(await entries(), was);
   await context.close();
 });
+
+test('three pictures of sixteen megabytes wait, the fourth of three is not kept and says why', async () => {
+  const { context, page } = await phone();
+  await context.setOffline(true);
+  const keep = async (name, bytes) => {
+    const at = join(folder, name);
+    writeFileSync(at, Buffer.alloc(bytes));
+    await page.goto(`${url}/quick?what=photo`);
+    await page.setInputFiles('#photo', at);
+    await bed(page);
+    await until(`an answer to ${name}`, async () => (await page.textContent('#kept').catch(() => '')) !== '');
+    return page.textContent('#kept');
+  };
+  for (const name of ['one.jpg', 'two.jpg', 'three.jpg']) assert.doesNotMatch(await keep(name, 16 << 20), /not kept/);
+  assert.match(await keep('four.jpg', 3 << 20), /50 MB wait here already. This one is not kept/);
+  assert.match(await held(page), /3 notes wait/);
+  await context.close();
+});
