@@ -17,7 +17,7 @@ import (
 // request and its acknowledgement, for a write to the log and an fsync of the
 // log that began after the last such write and ended well.
 func TestDiskIsAskedBeforeTheAnswer(t *testing.T) {
-	calls := traced(t, "", "-backup")
+	calls := traced(t, "", "-backup", "-pictures")
 	asked, faults := auditOrder(calls)
 	if len(faults) > 0 {
 		t.Errorf("%d of %d acknowledgements came too early; the first: %s", len(faults), asked, faults[0])
@@ -25,14 +25,17 @@ func TestDiskIsAskedBeforeTheAnswer(t *testing.T) {
 	if asked < *asks {
 		t.Errorf("only %d acknowledgements were traced, want %d", asked, *asks)
 	}
-	backups, faults := auditBackups(calls)
-	if backups == 0 {
-		t.Error("no backup was traced")
+	seen := map[string]int{}
+	for _, kind := range []string{".db", ".small.jpg", ".jpg"} {
+		n, faults := auditNames(calls, kind)
+		if seen[kind] = n; n == 0 {
+			t.Errorf("no rename to a name in %s was traced", kind)
+		}
+		for _, f := range faults {
+			t.Error(f)
+		}
 	}
-	for _, f := range faults {
-		t.Error(f)
-	}
-	t.Logf("%d acknowledgements, each after an fsync of its writes; %d backups synced, renamed, folder synced", asked, backups)
+	t.Logf("%d acknowledgements, each after an fsync of its writes; files synced, renamed, folder synced: %v", asked, seen)
 }
 
 // The same audit must catch the planted faults.
@@ -261,11 +264,11 @@ func auditOrder(calls []call) (asked int, faults []string) {
 	return asked, faults
 }
 
-// auditBackups looks, for each rename of a proven copy, for an fsync of it
-// before and of its folder after.
-func auditBackups(calls []call) (n int, faults []string) {
+// auditNames looks, for each rename to a name of a kind (a proven copy, a
+// picture), for an fsync of the file before and of its folder after.
+func auditNames(calls []call, kind string) (n int, faults []string) {
 	for i, c := range calls {
-		if !strings.HasPrefix(c.name, "rename") || !strings.HasSuffix(c.target, ".db") {
+		if !strings.HasPrefix(c.name, "rename") || !strings.HasSuffix(c.target, kind) {
 			continue
 		}
 		n++
@@ -279,7 +282,7 @@ func auditBackups(calls []call) (n int, faults []string) {
 			}
 		}
 		if !file || !folder {
-			faults = append(faults, fmt.Sprintf("backup %s: copy synced before its name: %v, folder synced after: %v", filepath.Base(c.target), file, folder))
+			faults = append(faults, fmt.Sprintf("%s: synced before its name: %v, folder synced after: %v", filepath.Base(c.target), file, folder))
 		}
 	}
 	return n, faults

@@ -79,7 +79,7 @@ type killer struct {
 
 // kill starts the child, waits for an acknowledgement and kills it.
 func (k *killer) kill(backup bool) error {
-	args := []string{"-seed", fmt.Sprint(k.chance.Uint64()), "-clients", "8"}
+	args := []string{"-seed", fmt.Sprint(k.chance.Uint64()), "-clients", "8", "-pictures"}
 	if backup {
 		args = append(args, "-backup")
 	}

@@ -30,6 +30,7 @@ func main() {
 	wait := flag.Bool("wait", false, `after the last append print "idle" and wait to be killed`)
 	marks := flag.Bool("marks", false, `print "req ID" before each append`)
 	backup := flag.Bool("backup", false, "make backups meanwhile")
+	shots := flag.Bool("pictures", false, "keep a picture now and then")
 	seed := flag.Uint64("seed", 1, "of the mix")
 	flag.Parse()
 	if flag.NArg() < 2 {
@@ -39,7 +40,7 @@ func main() {
 	var err error
 	switch flag.Arg(0) {
 	case "append":
-		w := writer{marks: *marks, wait: *wait, seed: *seed}
+		w := writer{marks: *marks, wait: *wait, shots: *shots, seed: *seed}
 		err = w.run(flag.Arg(1), *clients, *count, *backup)
 	case "open":
 		err = open(flag.Arg(1))
@@ -64,6 +65,7 @@ type writer struct {
 	l     *ledger.Ledger
 	marks bool
 	wait  bool
+	shots bool
 	seed  uint64
 }
 
@@ -136,6 +138,13 @@ func (w *writer) client(c, count int) error {
 			}
 			events = append(events, e)
 		}
+		if w.shots && n%20 == 0 {
+			e, err := w.picture(name, day, n)
+			if err != nil {
+				return err
+			}
+			events = append(events, e)
+		}
 		if err := w.append(events...); err != nil {
 			return err
 		}
@@ -147,6 +156,16 @@ func (w *writer) client(c, count int) error {
 		last = events[len(events)-1]
 	}
 	return nil
+}
+
+// picture keeps a file as a picture is kept, and returns its entry.
+func (w *writer) picture(name string, day cal.Day, n int) (ledger.Event, error) {
+	whole := fmt.Appendf(nil, "picture %d of %s", n, name)
+	digest, err := w.l.KeepPhoto(whole, whole[:9])
+	if err != nil {
+		return ledger.Event{}, err
+	}
+	return ledger.NewEvent(name, day, ledger.Pictured, ledger.Photo{Space: "bed-0", SHA256: digest, Bytes: len(whole), Width: 4, Height: 3})
 }
 
 func one(chance *rand.Rand, name string, day cal.Day, planting, last string) (ledger.Event, error) {
