@@ -2,7 +2,9 @@ package ledger
 
 import (
 	"container/heap"
+	"runtime"
 	"sort"
+	"sync"
 )
 
 // step is an event with its body understood; body is nil when it is not.
@@ -89,15 +91,33 @@ func understood(events []Event) []step {
 		names[s] = s
 		return s
 	}
+	bodies := bodiesFor(events)
 	for i, e := range events {
-		body, err := Decode(e)
-		if err != nil {
-			body = nil
-		}
+		body := bodies[i]
 		e.Kind, e.Device = Kind(one(string(e.Kind))), one(e.Device)
 		steps[i] = light(step{e, body})
 	}
 	return steps
+}
+
+// bodiesFor decodes the bodies, nil for one that cannot be understood. A long
+// record is shared out among the processors.
+func bodiesFor(events []Event) []any {
+	out := make([]any, len(events))
+	share := max(2000, len(events)/runtime.GOMAXPROCS(0)+1)
+	var hands sync.WaitGroup
+	for from := 0; from < len(events); from += share {
+		to := min(from+share, len(events))
+		hands.Go(func() {
+			for i := from; i < to; i++ {
+				if body, err := Decode(events[i]); err == nil {
+					out[i] = body
+				}
+			}
+		})
+	}
+	hands.Wait()
+	return out
 }
 
 // light drops the body's text, the digest, the chain value and the note.

@@ -40,11 +40,9 @@ func (c *Recall) read(ctx context.Context) ([]Event, error) {
 		if err != nil {
 			return nil, err
 		}
-		for _, e := range more {
-			if body, err := Decode(e); err == nil {
-				e.body = body
-			}
-			e.Digest, e.Chain = nil, nil
+		bodies := bodiesFor(more)
+		for i, e := range more {
+			e.body, e.Digest, e.Chain = bodies[i], nil, nil
 			c.events = append(c.events, e)
 			c.last = e.Seq
 		}
