@@ -69,6 +69,10 @@ func TestOverlap(t *testing.T) {
 	if clash(high, low) {
 		t.Error("two storeys of a tiered planter stand in one place")
 	}
+	low.Kind = RaisedBed
+	if !clash(high, low) || !clash(low, high) {
+		t.Error("a tiered planter may stand in the middle of a bed")
+	}
 }
 
 // TestOverlapAgainstSampling compares with a plain search for a common point.

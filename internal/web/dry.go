@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"sort"
 	"strconv"
+	"strings"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
@@ -150,7 +151,7 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 	before := 0
 	for _, row := range d.Rows {
 		if row.Empty {
-			p.Empty = append(p.Empty, row.Name)
+			p.Empty = append(p.Empty, strings.Join(append([]string{row.Name}, row.Crops...), ": "))
 			continue
 		}
 		p.Rows = append(p.Rows, DryCard{DryRow: row, No: len(p.Rows) + 1, Form: ledger.NewID()})

@@ -51,7 +51,7 @@ func (p *FormPage) spaceOthers(d *described, f, before spaceFields, was garden.V
 
 // othersField asks for them.
 func othersField(f spaceFields, guess bool) Field {
-	return Field{Name: "others", Label: "Something else that stands here, one to a line", Sort: "area", Rows: 2, Value: f.others, Guess: guess,
+	return Field{Name: "others", Label: "Something else that stands here, one to a line", Sort: "area", Rows: 3, Value: f.others, Guess: guess,
 		Hint: "What is not in our book, by your own name: comfrey, 60 cm across, 80 cm high, since 2012, until October 2016. We know nothing of its needs; its ground is kept for it. Without a size we take " + othersTake + "; without an end it stays."}
 }
 

@@ -44,7 +44,7 @@ func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage
 	half := or(typedIn(v, "length", ""), unit.FormatLength(long.M/2, long.System()))
 	p.Groups = []Group{{Fields: []Field{{Name: "length", Label: "Length of the first part", Sort: "text", Value: half,
 		Hint: "From its " + end + " end, cut straight across. The whole is " + long.String() + " long."},
-		{Name: "name", Label: "What the second part is called", Sort: "text", Value: typedIn(v, "name", sp.Name+" 2")}, {Name: "id", Sort: "hidden", Value: id}}}}
+		{Name: "name", Label: "What the second part is called", Sort: "text", Value: typedIn(v, "name", nextName(d.g, sp.Name))}, {Name: "id", Sort: "hidden", Value: id}}}}
 	if v == nil {
 		return p, nil
 	}
@@ -58,7 +58,7 @@ func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage
 	}
 	p.Faults.tooLong("name", v.Get("name"), 80)
 	if len(p.Faults) == 0 {
-		p.splitPatches(d, sp, half, first.M, or(v.Get("name"), sp.Name+" 2"))
+		p.splitPatches(d, sp, half, first.M, or(v.Get("name"), nextName(d.g, sp.Name)))
 	}
 	return p, nil
 }
