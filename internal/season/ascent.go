@@ -120,6 +120,9 @@ func (a *ascent) near(less float64) []int32 {
 	return a.some
 }
 
+// Products are rounded before they are added, here and in what is called from
+// here, so that prices are the same on machines that would do both at once.
+
 // value is the bound at prices x, with what is used at them in a.use. Looking
 // at some of the options only, it is a direction to go in and no bound.
 func (a *ascent) value(x []float64, some []int32) float64 {
@@ -129,9 +132,9 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 	sum := 0.0
 	for r, y := range x {
 		if a.ask[r] {
-			sum -= y * a.limit[r]
+			sum -= float64(y * a.limit[r])
 		} else {
-			sum += y * a.limit[r]
+			sum += float64(y * a.limit[r])
 		}
 	}
 	eaten := func(at int32, y float64) { a.use[at] += y }
@@ -198,31 +201,31 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 	e := a.e
 	for k, f := range o.foot {
 		w := o.week + k
-		f *= n
+		f = float64(f * n)
 		use[e.room(o.space, area, w)] += f
 		if o.flat {
-			use[e.room(o.space, volume, w)] += n * o.litres
+			use[e.room(o.space, volume, w)] += float64(n * o.litres)
 		} else {
-			use[e.room(o.space, volume, w)] += f * o.litres
+			use[e.room(o.space, volume, w)] += float64(f * o.litres)
 		}
 		if k >= o.tallFrom {
 			use[e.room(o.space, tall, w)] += f
 		}
 		if o.support > 0 {
-			use[e.room(o.space, support, w)] += n * o.support
+			use[e.room(o.space, support, w)] += float64(n * o.support)
 		}
 	}
 	for k, f := range o.foot {
-		a.takeParts(use, o.space, o.week+k, n*f)
+		a.takeParts(use, o.space, o.week+k, float64(n*f))
 	}
 	if o.places > 0 {
 		for i := o.shelfLo; i < o.shelfHi; i++ {
-			use[e.rows.shelf+i] += n * o.places
+			use[e.rows.shelf+i] += float64(n * o.places)
 		}
 	}
 	for k, t := range o.minutes {
 		if r := e.rows.minutes + o.week + k; r < e.rows.groups {
-			use[r] += n * t
+			use[r] += float64(n * t)
 		}
 	}
 	if r := e.rows.minutes + o.week; r < e.rows.groups {
@@ -245,12 +248,12 @@ func (a *ascent) curve(s *stand) []float64 {
 		if w >= 0 {
 			for k := range kinds {
 				if t := s.take[k][w]; t > 0 {
-					cost += t * x[e.room(s.space, k, w)]
+					cost += float64(t * x[e.room(s.space, k, w)])
 				}
 			}
 			cost += a.m.partCost(s.space, w, s.take[area][w])
 			if r := e.rows.minutes + w; r < e.rows.groups {
-				cost += s.minutes[w] * x[r]
+				cost += float64(s.minutes[w] * x[r])
 			}
 		}
 		if w < s.first {
@@ -260,7 +263,7 @@ func (a *ascent) curve(s *stand) []float64 {
 		if w == s.last {
 			worth += s.tail
 			for _, r := range s.musts {
-				worth += x[r] * float64(s.plants)
+				worth += float64(x[r] * float64(s.plants))
 			}
 		} else {
 			worth -= s.pullCost
@@ -322,6 +325,25 @@ const (
 	sparseFor = 0.15 // of the work
 )
 
+// paces is how often the step is made smaller on the way from the first to the
+// last; it is a power of 2.
+const paces = 1024
+
+// paced is the step when so much of the work is done, falling by the same share
+// at each pace. It is made of square roots and products, which are the same on
+// every machine; powers are not.
+func paced(first, done float64) float64 {
+	share := lastStep / first
+	for n := paces; n > 1; n /= 2 {
+		share = math.Sqrt(share)
+	}
+	step := first
+	for range int(done * paces) {
+		step = float64(step * share)
+	}
+	return step
+}
+
 // climb makes steps from x until so much work is done and returns the best
 // prices seen: along the way, and of their running mean. Most steps look only
 // at options that pay or nearly pay; only a look at all of them counts.
@@ -347,33 +369,33 @@ func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64
 	coarse := len(some) < len(a.e.opts)
 	for n := 1; a.work < work && ctx.Err() == nil; n++ {
 		done := float64(a.work) / float64(work)
-		step := first * math.Pow(lastStep/first, done)
+		step := paced(first, done)
 		switch {
 		case coarse && done < sparseFor:
 			a.value(x, some)
 		case n%fullLook == 0 || coarse:
 			coarse = false
 			see(a.value(x, a.everything()), x)
-			some = a.near(-nearLeast - nearStep*step)
+			some = a.near(-nearLeast - float64(nearStep*step))
 			tell(best)
 		default:
 			a.value(x, some)
 		}
-		wayLeft *= keepWay
-		sizeLeft *= keepSize
+		wayLeft = float64(wayLeft * keepWay)
+		sizeLeft = float64(sizeLeft * keepSize)
 		for r := range x {
 			if a.typical[r] == 0 {
 				continue
 			}
-			slope := (a.limit[r] - a.use[r]) * a.typical[r]
+			slope := float64((a.limit[r] - a.use[r]) * a.typical[r])
 			if a.ask[r] {
 				slope = -slope
 			}
-			way[r] = keepWay*way[r] + (1-keepWay)*slope
-			size[r] = keepSize*size[r] + (1-keepSize)*slope*slope
+			way[r] = float64(keepWay*way[r]) + float64((1-keepWay)*slope)
+			size[r] = float64(keepSize*size[r]) + float64((1-keepSize)*slope*slope)
 			move := way[r] / (1 - wayLeft) / (math.Sqrt(size[r]/(1-sizeLeft)) + 1e-9)
-			x[r] = min(max(x[r]-step*a.typical[r]*move, 0), a.most[r])
-			mean[r] += (1 - keepMean) * (x[r] - mean[r])
+			x[r] = min(max(x[r]-float64(step*a.typical[r]*move), 0), a.most[r])
+			mean[r] += float64((1 - keepMean) * (x[r] - mean[r]))
 		}
 	}
 	for _, at := range [][]float64{x, mean} {

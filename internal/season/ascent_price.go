@@ -120,37 +120,37 @@ func (m *market) cost(o *column) (batch, plant float64) {
 	ground = ground[:len(o.foot)]
 	sum := 0.0
 	for k, f := range o.foot {
-		sum += f * ground[k]
+		sum += float64(f * ground[k])
 	}
 	if m.dear[o.space][volume] {
 		if o.flat {
-			sum += o.litres * (m.litres[o.space][o.week+len(o.foot)] - m.litres[o.space][o.week])
+			sum += float64(o.litres * (m.litres[o.space][o.week+len(o.foot)] - m.litres[o.space][o.week]))
 		} else {
 			litres, deep := 0.0, x[e.room(o.space, volume, o.week):][:len(o.foot)]
 			for k, f := range o.foot {
-				litres += f * deep[k]
+				litres += float64(f * deep[k])
 			}
-			sum += o.litres * litres
+			sum += float64(o.litres * litres)
 		}
 	}
 	if o.tallFrom < len(o.foot) && m.dear[o.space][tall] {
 		high := x[e.room(o.space, tall, o.week):]
 		for k := o.tallFrom; k < len(o.foot); k++ {
-			sum += o.foot[k] * high[k]
+			sum += float64(o.foot[k] * high[k])
 		}
 	}
 	if o.support > 0 {
-		sum += o.support * (m.sums[o.space][o.week+len(o.foot)] - m.sums[o.space][o.week])
+		sum += float64(o.support * (m.sums[o.space][o.week+len(o.foot)] - m.sums[o.space][o.week]))
 	}
 	if o.places > 0 && o.shelfHi > o.shelfLo {
-		sum += o.places * (m.shelf[o.shelfHi] - m.shelf[o.shelfLo])
+		sum += float64(o.places * (m.shelf[o.shelfHi] - m.shelf[o.shelfLo]))
 	}
 	if from := e.rows.minutes + o.week; from < e.rows.groups {
 		wish := x[from:e.rows.groups]
 		for k, t := range o.minutes[:min(len(o.minutes), len(wish))] {
-			sum += t * wish[k]
+			sum += float64(t * wish[k])
 		}
-		batch += o.batchMinutes * wish[0]
+		batch += float64(o.batchMinutes * wish[0])
 	}
 	if o.group >= 0 {
 		sum += x[o.group]
@@ -169,7 +169,7 @@ func (m *market) most(o *column) float64 {
 	best := m.best[o.food][o.lo:]
 	sum := 0.0
 	for k, x := range o.meals {
-		sum += x * best[k]
+		sum += float64(x * best[k])
 	}
 	return sum
 }
@@ -187,7 +187,7 @@ func (m *market) eat(food, lo int, meals []float64, times float64, take func(at 
 	all := 0.0
 	for k := range over {
 		if k < len(meals) {
-			all += times * meals[k]
+			all += float64(times * meals[k])
 		}
 		over[k] = all
 		if a := k + shelf + 1; a < hi-lo {
@@ -211,7 +211,7 @@ func (m *market) eat(food, lo int, meals []float64, times float64, take func(at 
 		if x = min(x-gone, c.most); x <= 1e-12 {
 			continue
 		}
-		worth += c.pays * x
+		worth += float64(c.pays * x)
 		if take != nil {
 			take(c.at, x)
 		}
@@ -232,14 +232,14 @@ func (m *market) eat(food, lo int, meals []float64, times float64, take func(at 
 func (m *market) eatFresh(food, lo int, meals []float64, times float64, take func(at int32, x float64)) float64 {
 	worth := 0.0
 	for k, x := range meals {
-		left := times * x
+		left := float64(times * x)
 		for _, c := range m.byWeek[food][lo+k] {
 			if c.pays <= 0 || left <= 0 {
 				break
 			}
 			x := min(left, c.most)
 			left -= x
-			worth += c.pays * x
+			worth += float64(c.pays * x)
 			if take != nil {
 				take(c.at, x)
 			}
@@ -269,7 +269,7 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 		return o.locked, worth, math.Inf(1)
 	}
 	slope := m.most(o) - plant
-	most = max(float64(o.min)*slope, float64(o.max)*slope) - fixed
+	most = max(float64(float64(o.min)*slope), float64(float64(o.max)*slope)) - fixed
 	var costs []float64
 	if most > 0 {
 		if costs = m.partCosts(o, o.max); costs != nil {
@@ -312,7 +312,7 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 }
 
 func (m *market) gain(o *column, n int, fixed, plant float64) float64 {
-	worth := -fixed - float64(n)*plant
+	worth := -fixed - float64(float64(n)*plant)
 	if len(o.meals) > 0 {
 		worth += m.eat(o.food, o.lo, o.meals, float64(n), nil)
 	}

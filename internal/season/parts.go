@@ -16,7 +16,7 @@ const partMargin = 1e-9
 func (e *expected) fills(level, space int, ground float64) float64 {
 	n := 0.0
 	for t := 1; t <= level+1; t++ {
-		if ground > float64(t)*e.parts[level][space]+partMargin {
+		if ground > float64(float64(t)*e.parts[level][space])+partMargin {
 			n++
 		}
 	}
@@ -72,7 +72,7 @@ func (m *market) partCosts(o *column, most int) []float64 {
 				continue
 			}
 			for t := 1; t <= level+1; t++ {
-				if n := atMost(float64(t)*part+partMargin, o.foot[k]) + 1; n <= most {
+				if n := atMost(float64(float64(t)*part)+partMargin, o.foot[k]) + 1; n <= most {
 					out[n] += y
 					any = true
 				}
@@ -93,7 +93,7 @@ func (m *market) partCosts(o *column, most int) []float64 {
 func mostBeside(costs []float64, least int, slope float64) float64 {
 	most := math.Inf(-1)
 	for n := least; n < len(costs); n++ {
-		most = max(most, float64(n)*slope-costs[n])
+		most = max(most, float64(float64(n)*slope)-costs[n])
 	}
 	return most
 }
@@ -119,7 +119,7 @@ func (m *market) smaller(o *column, costs []float64, n, likely int, worth, fixed
 	at, best := n, worth-costs[n]
 	from, there, falls := n, worth, 0.0 // below from, worth there, each plant fewer loses falls at least
 	look := func(k int) {
-		if min(there-float64(from-k)*falls, float64(k)*slope-fixed)-costs[k] <= best {
+		if min(there-float64(float64(from-k)*falls), float64(float64(k)*slope)-fixed)-costs[k] <= best {
 			return
 		}
 		there = m.gain(o, k, fixed, plant)
