@@ -17,9 +17,11 @@ import (
 // from each cell (food, week, step of worth) at its worth less its price, at
 // most as much as the cell holds, since all eat no more than that together.
 // Each batch is worth no more than its best number of plants. An early return
-// is charged only where nothing the plan decides can avoid it; costs that need
-// two choices to arise are left out, being costs. The mean harvest eaten with
-// foresight is worth at least the mean of the futures by the eating rule.
+// is charged where nothing the plan decides can avoid it, and after the first
+// week in which a family leaves its batch of medium, whichever week that is
+// (leaving); the cost of clearing is left out, being a cost. The mean harvest
+// eaten with foresight is worth at least the mean of the futures by the eating
+// rule.
 func CheckBound(p *Problem, c *Certificate) float64 {
 	k := check{p: p, c: c}
 	k.stand()
