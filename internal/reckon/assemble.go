@@ -195,6 +195,10 @@ func (r *Result) spaceDay(i int, d *Day) SpaceDay {
 		}
 	}
 	if !sp.Grows() {
+		if sp.Kind == garden.Heap {
+			out.Now, out.Next, out.Answer = r.heapWords(i)
+			return out
+		}
 		out.Now, out.Next, out.Answer = r.shelfWords(i)
 		return out
 	}

@@ -90,3 +90,20 @@ func (r *Result) heapMiddle(id string, until cal.Day) (on cal.Day, c float64) {
 	}
 	return on, c
 }
+
+// heapWords says how a heap is, as far as it was measured and turned.
+func (r *Result) heapWords(at int) (now, next string, a Answer) {
+	id := string(r.in.Garden.Spaces[at].ID)
+	now, next = "How hot its middle is nobody has noted.", "When it was last turned is not known."
+	if on, c := r.heapMiddle(id, r.in.Date); on != 0 {
+		now = fmt.Sprintf("Its middle was at %.0f °C on %s.", c, on.Long())
+	}
+	if last := r.lastDone(id, "turn"); last != 0 {
+		next = fmt.Sprintf("Last turned on %s.", last.Long())
+	}
+	if t, ok := r.turnHeap(at); ok {
+		return now, next, t.Answer
+	}
+	return now, next, Answer{Verdict: "Leave the heap alone this week.", Reason: now + " " + next, Sure: "common practice", OfTwenty: -1,
+		Look: "A long thermometer in its middle.", Change: "Its heat, noted on the page Weather, changes it at once."}
+}

@@ -215,8 +215,13 @@ func (s *site) spaceGroups(p *FormPage, d *described, f spaceFields, k kindChoic
 	place := Field{Name: "where", Label: "Where it stands", Sort: "text", Value: f.where, Guess: guessed("east", "north"),
 		Hint: "From your corner to its middle: 2.2 m east, 5 m north. Add turned 90 degrees, or 6 m up. Empty: beside the last one."}
 	if !grows {
-		first.Fields = append(first.Fields, standing, place)
-		first.Fields = append(first.Fields, rimField(f))
+		rim := rimField(f)
+		if k.kind == garden.Heap {
+			rim.Label, rim.Hint = "How high it is", "As 80 cm or 3 ft."
+		} else {
+			first.Fields = append(first.Fields, standing)
+		}
+		first.Fields = append(first.Fields, place, rim)
 		p.Groups = []Group{first}
 		if f.isNew {
 			p.Groups = append(p.Groups, Group{Legend: "More", Fields: []Field{shortField(f)}})

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/reckon"
 )
 
@@ -15,6 +16,7 @@ type Row struct {
 	ID        string // space id; "" = the seed shelf
 	Name      string
 	Shelf     bool
+	Heap      bool
 	Items     []Item
 	Sentences []string
 	Idle      int // weeks
@@ -102,7 +104,7 @@ func spaceRow(day *reckon.Day, sp reckon.SpaceDay, more []reckon.Line, names map
 			lines = append(lines, m)
 		}
 	}
-	row := Row{ID: sp.ID, Name: sp.Name, Idle: sp.IdleWeeks}
+	row := Row{ID: sp.ID, Name: sp.Name, Heap: sp.Kind == string(garden.Heap), Idle: sp.IdleWeeks}
 	for _, l := range lines {
 		it := itemOf(day, l, names)
 		it.next = clashLine(l, lines)
@@ -235,6 +237,9 @@ func shelfSentences(day *reckon.Day, items []Item) []string {
 // ground is bare, what follows, where they may clash.
 func rowSentences(day *reckon.Day, row Row) []string {
 	if len(row.Items) == 0 {
+		if row.Heap {
+			return []string{"A heap: nothing grows here."}
+		}
 		return []string{"Nothing stands here and nothing is planned."}
 	}
 	var out []string

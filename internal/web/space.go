@@ -6,6 +6,7 @@ import (
 	"net/http"
 
 	"bedweek/internal/cal"
+	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
@@ -53,6 +54,16 @@ var noteKinds = []Option{
 	{Value: "looked", Words: "Looked"},
 }
 
+// heapKinds are those of a heap.
+var heapKinds = []Option{{Value: "looked", Words: "Looked"}}
+
+func thingsToNote(sp reckon.SpaceDay) []Option {
+	if sp.Kind == string(garden.Heap) {
+		return heapKinds
+	}
+	return noteKinds
+}
+
 // spaceOf finds a space by its id.
 func spaceOf(day *reckon.Day, id string) (int, bool) {
 	for i := range day.Spaces {
@@ -70,7 +81,7 @@ func (s *site) space(r *http.Request, day *reckon.Day) (page, error) {
 		return nil, ErrNotThere
 	}
 	sp := day.Spaces[i]
-	p := &SpacePage{Frame: s.framed(r, day, sp.Name, "space"), Space: sp, Do: noteKinds, Entry: s.o.Entry != nil}
+	p := &SpacePage{Frame: s.framed(r, day, sp.Name, "space"), Space: sp, Do: thingsToNote(sp), Entry: s.o.Entry != nil}
 	var err error
 	if p.Picture, err = s.newestPicture(r, sp); err != nil {
 		return nil, err
