@@ -133,10 +133,6 @@ func NewPlace(in *Inputs) (*Place, error) {
 		shade.Place{LatDeg: site.LatDeg, LonDeg: site.LonDeg, ElevM: site.ElevM}, mean, gr.skip, in.Workers) {
 		p.Lights[gr.space[k]] = l
 	}
-	var err error
-	if p.Toll, err = tallToll(in); err != nil {
-		return nil, err
-	}
 	for i, sp := range in.Garden.Spaces {
 		p.Envs = append(p.Envs, env(in, sp, p.Lights[i], p.Set.Futures))
 	}
@@ -147,6 +143,10 @@ func NewPlace(in *Inputs) (*Place, error) {
 			p.Airs[i] = stand.NewAir(p.Envs[i])
 		}
 	})
+	var err error
+	if p.Toll, err = tallToll(in, mean, p.Airs); err != nil {
+		return nil, err
+	}
 	return p, nil
 }
 
@@ -156,7 +156,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand.Env {
 	e := &stand.Env{
 		Site: in.site(), Start: in.Date.Monday(), Weeks: in.Weeks + afterWeeks, Futures: fs,
-		Light: l.Share, SunH: l.SunH,
+		Light: l.Share, SunH: l.SunH, HotShade: l.HotShade,
 		DepthM: sp.Depth.M, VolumeL: sp.VolumeL(), AreaM2: sp.AreaM2(), Net: 1,
 	}
 	e.WarmC, e.NightC = mediumWarmC(sp), nightC(in, sp)
@@ -177,6 +177,11 @@ func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand
 		}
 		if c.Always && c.Light > 0 {
 			e.Net = math.Min(e.Net, c.Light)
+			if c.Kind == "shade cloth" {
+				for m := range e.HotShade {
+					e.HotShade[m] = 1 - (1-e.HotShade[m])*c.Light
+				}
+			}
 		}
 	}
 	if sp.Kind == garden.LampShelf {
@@ -186,8 +191,8 @@ func env(in *Inputs, sp garden.Space, l shade.Light, fs []weather.Future) *stand
 }
 
 // classes groups spaces whose envs differ by less than growth can tell apart,
-// so that each class is grown once: light within a twentieth in every month,
-// depth within 2 cm, volume for one plant ample or within a tenth.
+// so that each class is grown once: light within a twentieth in every month and
+// half a degree of the shade's coolness, depth within 2 cm, volume for one plant ample or within a tenth.
 func classes(spaces []garden.Space, envs []*stand.Env) []int {
 	out := make([]int, len(envs))
 	for i := range envs {
@@ -216,7 +221,7 @@ func alike(a, b *stand.Env) bool {
 		return false
 	}
 	for m := range a.Light {
-		if math.Abs(a.Light[m]-b.Light[m]) > 0.05 || math.Abs(a.SunH[m]-b.SunH[m]) > 0.75 {
+		if math.Abs(a.Light[m]-b.Light[m]) > 0.05 || math.Abs(a.SunH[m]-b.SunH[m]) > 0.75 || math.Abs(a.HotShade[m]-b.HotShade[m]) > 0.1 {
 			return false
 		}
 	}

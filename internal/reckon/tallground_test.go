@@ -6,6 +6,7 @@ import (
 	"math"
 	"strings"
 	"testing"
+	"time"
 
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
@@ -48,6 +49,16 @@ func twoBedsInputs(t *testing.T, lat, from, east string) *Inputs {
 	return &Inputs{Garden: g, Book: book, Normals: n, Date: g.From, Weeks: 40, Futures: 20, Seed: 1, Work: 400_000}
 }
 
+// tollOf is what a garden's place says of tall plants.
+func tollOf(t *testing.T, in *Inputs) [][12]float64 {
+	t.Helper()
+	p, err := NewPlace(in)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return p.Toll
+}
+
 // A stand in the bed on the equator's side costs the other bed light; one on
 // the pole side, or to the side and far off, costs next to nothing. North and
 // south of the equator, most where the sun is low.
@@ -68,10 +79,7 @@ func TestTallTollFollowsTheLight(t *testing.T) {
 		{"47 N", "6 April 2015", "15 m", -1, 0, 11},
 	} {
 		in := twoBedsInputs(t, tt.lat, tt.from, tt.east)
-		got, err := tallToll(in)
-		if err != nil {
-			t.Fatal(err)
-		}
+		got := tollOf(t, in)
 		if tt.dear < 0 {
 			if got[0] != ([12]float64{}) && year(got[0])+year(got[1]) > 0.2 {
 				t.Errorf("15 m apart: %v", got)
@@ -149,5 +157,109 @@ func TestThePlanPutsTallToThePoleSide(t *testing.T) {
 	t.Logf("changed over: north %.1f, south %.1f m2-weeks", north, south)
 	if south <= 1.5*north || south == 0 {
 		t.Errorf("numbers changed over: %.1f m2-weeks in the north bed, %.1f in the south", north, south)
+	}
+}
+
+// sideBeds are two long beds beside each other, one of them nearer the equator.
+const sideBeds = `garden: Beds side by side
+place: {latitude: %s, longitude: 120 W, elevation: 50 m}
+from: 2 March 2015
+media:
+  mix: {kind: compost blend}
+spaces:
+  west-bed: {kind: raised bed, east: -70 cm, north: %s, length: 3 m, width: 1 m, turn: 90, rim: 30 cm, depth: 40 cm, medium: mix, water: drip}
+  east-bed: {kind: raised bed, east: 70 cm, north: %s, length: 3 m, width: 1 m, turn: 90, rim: 30 cm, depth: 40 cm, medium: mix, water: drip}
+wants:
+  salad: {meals: 6, crops: [lettuce-leaf, lettuce-romaine, tatsoi]}
+  sweet corn: 2
+`
+
+// sideInputs are the beds at 33 N, in the climate of twoBeds made sideHotterC
+// warmer (29 and 17 °C in the warmest month), or at 47 N in that climate as it is.
+func sideInputs(t *testing.T, west, east string, hot bool) *Inputs {
+	t.Helper()
+	in, lat := twoBedsInputs(t, "47 N", "2 March 2015", "0 m"), "47 N"
+	if hot {
+		lat = "33 N"
+		for m := range 12 {
+			in.Normals.TmaxC[m] += sideHotterC
+			in.Normals.TminC[m] += sideHotterC
+		}
+	}
+	g, faults := garden.Read("side", fmt.Appendf(nil, sideBeds, lat, west, east), garden.FromBook(in.Book))
+	if len(faults) > 0 {
+		t.Fatal(faults)
+	}
+	in.Garden = g
+	return in
+}
+
+const sideHotterC = 5
+
+// In a hot place tall plants belong to the west of salads, where their
+// afternoon shade is welcome; in a cool place on the pole side, where they take
+// least. So with the west bed nearer the equator the choice turns with the
+// warmth, and with the garden mirrored it does not. Where nobody wants salads
+// there is no gain, and heat turns nothing.
+func TestWelcomeShadeTurnsTheChoice(t *testing.T) {
+	summer := func(x [12]float64) (sum float64) {
+		for m := time.May; m <= time.September; m++ {
+			sum += x[m-1]
+		}
+		return sum
+	}
+	for _, tt := range []struct {
+		name, west, east string
+		hot, salads      bool
+		toWest           bool
+	}{
+		{"hot", "-60 cm", "60 cm", true, true, true},
+		{"cool", "-60 cm", "60 cm", false, true, false},
+		{"hot, no salads", "-60 cm", "60 cm", true, false, false},
+		{"hot, mirrored", "60 cm", "-60 cm", true, true, true},
+		{"cool, mirrored", "60 cm", "-60 cm", false, true, true},
+	} {
+		in := sideInputs(t, tt.west, tt.east, tt.hot)
+		if !tt.salads {
+			in.Garden.Wants = in.Garden.Wants[1:]
+		}
+		toll := tollOf(t, in)
+		west, east := summer(toll[0]), summer(toll[1])
+		t.Logf("%s: %.2f meals a week in the west bed, %.2f in the east one, summed over five months", tt.name, west, east)
+		if tt.toWest && west > 0.9*east || !tt.toWest && east > 0.9*west {
+			t.Errorf("%s: %.2f in the west bed, %.2f in the east one", tt.name, west, east)
+		}
+	}
+}
+
+// The plan follows: in the hot garden its corn stands to the west, in the cool
+// one to the east. Numbers are made five times as large, as above.
+func TestThePlanSeeksWelcomeShade(t *testing.T) {
+	for _, hot := range []bool{true, false} {
+		in := sideInputs(t, "-60 cm", "60 cm", hot)
+		if corn := &in.Garden.Wants[1]; hot { // a batch or two, as the cool place has: more change beds, for the sake of rotation
+			corn.From, corn.To = 8, 9
+		}
+		g, err := NewGround(in)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for i := range g.Place.Toll {
+			for m := range g.Place.Toll[i] {
+				g.Place.Toll[i][m] *= 5
+			}
+		}
+		r, err := Reckon(context.Background(), in, g)
+		if err != nil {
+			t.Fatal(err)
+		}
+		west, east := tallIn(r, "west-bed"), tallIn(r, "east-bed")
+		t.Logf("hot %v: west %.1f, east %.1f m2-weeks of tall plants", hot, west, east)
+		if hot && west <= 1.5*east || !hot && east <= 1.5*west {
+			t.Errorf("hot %v: %.1f m2-weeks of tall plants in the west bed, %.1f in the east one", hot, west, east)
+		}
+		if value, _, bound := r.Expected(); bound < value {
+			t.Errorf("a bound of %.2f is proved, and the plan is worth %.2f", bound, value)
+		}
 	}
 }

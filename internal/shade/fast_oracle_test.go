@@ -245,7 +245,7 @@ func TestFieldLightIsPatchLight(t *testing.T) {
 			day += 28
 		}
 		day = day - cal.Day(day.Time().Day()-15) // the 15th, as Patch uses
-		c := courseOf(seattle, []cal.Day{day}, FineLooks(), meanMJ[m-1:m])
+		c := courseOf(seattle, []cal.Day{day}, FineLooks(), meanMJ[m-1:m], 0, 0)
 		got := NewField(c, []Surface{LevelSurface(spot)}, s.Bodies, false, 1).Week(0).Cell(0, 0, 0)
 		if math.Abs(got.MolMean/want.DLI[m-1]-1) > 0.05 || math.Abs(got.MolClear/want.DLIClear[m-1]-1) > 0.06 {
 			t.Errorf("month %d: %.2f and %.2f mol, patch %.2f and %.2f", m, got.MolMean, got.MolClear, want.DLI[m-1], want.DLIClear[m-1])

@@ -4,6 +4,7 @@ import (
 	"cmp"
 	"math"
 	"slices"
+	"time"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/geom"
@@ -73,11 +74,31 @@ func NewCourse(site Place, start cal.Day, weeks int, looks Looks, meanMJ []float
 	for w := range weeks {
 		days = append(days, MidWeek(start.Monday()+cal.Day(7*w)))
 	}
-	return courseOf(site, days, looks, meanMJ)
+	return courseOf(site, days, looks, meanMJ, 0, 0)
 }
 
-// courseOf lays out single days, each standing for a week or a month.
-func courseOf(site Place, days []cal.Day, looks Looks, meanMJ []float64) *Course {
+// HotToDeg is the sun's hour angle at which the hot hours end that begin at
+// noon: five by the sun, as leaves and air are hottest some three hours after
+// noon (common practice).
+const HotToDeg = 75.0
+
+// NewMonths lays out the middle day of each month, in weeks 0 to 11, and the
+// hot hours alone of the same days, in weeks 12 to 23. meanMJ is by month.
+func NewMonths(site Place, looks Looks, meanMJ [12]float64) *Course {
+	return courseOf(site, monthDays(lightDay), looks, meanMJ[:], 0, 12)
+}
+
+// monthDays is one day of each month of the year whose sun stands for all.
+func monthDays(day int) (out []cal.Day) {
+	for m := range 12 {
+		out = append(out, cal.Of(refYear, time.Month(m+1), day))
+	}
+	return out
+}
+
+// courseOf lays out single days, each standing for a week or a month, and after
+// them the hot hours of those from one to before another.
+func courseOf(site Place, days []cal.Day, looks Looks, meanMJ []float64, hotFrom, hotTo int) *Course {
 	c := &Course{Site: site}
 	for w, day := range days {
 		c.first = append(c.first, len(c.rays))
@@ -88,6 +109,10 @@ func courseOf(site Place, days []cal.Day, looks Looks, meanMJ []float64) *Course
 		c.addWeek(stepsOf(site, day, looks.StepsADay), day, mean)
 	}
 	c.first = append(c.first, len(c.rays))
+	for w := hotFrom; w < hotTo; w++ {
+		c.addHot(w)
+		c.first = append(c.first, len(c.rays))
+	}
 	c.rays = append(c.rays, spiralSky(looks.SkyRays)...)
 	c.first = append(c.first, len(c.rays))
 	c.group()
@@ -145,6 +170,35 @@ func (c *Course) addWeek(s sunDay, day cal.Day, meanMJ float64) {
 		}
 	}
 	c.weeks = append(c.weeks, w)
+}
+
+// addHot adds the hot hours of week w as a week of their own, with their part
+// of the diffuse light by the course of [LiuJordan1960].
+func (c *Course) addHot(w int) {
+	hot := c.weeks[w]
+	hot.dayHours, hot.open = 0, [2]float64{}
+	all, kept := 0.0, 0.0
+	for _, r := range c.rays[c.first[w]:c.first[w+1]] {
+		all += r.d.Z * r.hours
+		if h := hourAngle(c.Site.LatDeg, r.d); h < 0 || h > HotToDeg {
+			continue
+		}
+		kept += r.d.Z * r.hours
+		hot.dayHours += r.hours
+		for k := range hot.open {
+			hot.open[k] += r.mol[k] * r.d.Z
+		}
+		c.rays = append(c.rays, r)
+	}
+	for k := range hot.sky {
+		if all > 0 {
+			hot.sky[k] *= kept / all
+		} else {
+			hot.sky[k] = 0
+		}
+		hot.open[k] += hot.sky[k]
+	}
+	c.weeks = append(c.weeks, hot)
 }
 
 // stepsOf is the day cut into equal steps, of which only the part with the sun

@@ -22,6 +22,7 @@ type Patch struct {
 type Light struct {
 	SunH     [12]float64 // hours of direct sun on the 21st, clear sky
 	Share    [12]float64 // of the open field's daily light under a mean sky, 0 to 1
+	HotShade [12]float64 // share of the open field's light from noon to five that does not arrive; 0 = all does, or the sun is not up. Only [Lights] says it
 	SkyView  float64     // cosine-weighted sky view factor, mean of the months
 	DLI      [12]float64 // mol/m2/day under a mean sky
 	DLIClear [12]float64 // mol/m2/day on a clear day in the middle of the month

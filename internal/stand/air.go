@@ -30,8 +30,8 @@ type Air struct {
 	wet        []float32 // 1 = moist, 0 = wilted
 	hard       []float32 // 0 = soft, 1 = hardened by cool weather
 	night10    []float32 // mean of this and the next nine nights, °C
-	warm14     []float32 // mean of this and the last thirteen days' highest, °C
-	mean28     []float32 // mean of this and the last 27 days, °C
+	warm14     []float32 // mean of this and the last thirteen days' highest in the space's shade, °C
+	mean28     []float32 // mean of this and the last 27 days in the space's shade, °C
 }
 
 const (
@@ -98,7 +98,7 @@ func (a *Air) future(f int) {
 	}
 	hold := coverHoldMM * math.Min(depth, 0.6)
 	water, hard := hold, 0.0
-	means := make([]float32, a.n)
+	means, highs := make([]float32, a.n), make([]float32, a.n)
 	soil := weather.SoilC(days, a.start.YearDay(), e.Site)
 	for i, d := range days {
 		lo, hi := d.TminC+e.NightC*clamp01((stillEndMS-d.WindMS)/(stillEndMS-stillMS)), d.TmaxC
@@ -130,14 +130,15 @@ func (a *Air) future(f int) {
 		a.tmin[o+i], a.tmax[o+i] = float32(lo), float32(hi)
 		a.soil[o+i], a.dli[o+i] = float32(seed), float32(dli)
 		a.hard[o+i] = float32(hard)
-		means[i] = float32(mean)
+		cool := e.shadeC(int(a.months[i]))
+		means[i], highs[i] = float32(mean-cool/2), float32(hi-cool)
 		a.wet[o+i] = float32(1 - e.Thirst*(1-math.Min(1, water/(tiredShare*hold))))
 		s := f*(a.n+1) + i
 		a.dliSum[s+1] = a.dliSum[s] + float32(dli)
 	}
 	rolling(a.night10[o:o+a.n], a.tmin[o:o+a.n], 0, 10)
 	rolling(a.soil7[o:o+a.n], a.soil[o:o+a.n], -6, 1)
-	rolling(a.warm14[o:o+a.n], a.tmax[o:o+a.n], -13, 1)
+	rolling(a.warm14[o:o+a.n], highs, -13, 1)
 	rolling(a.mean28[o:o+a.n], means, 1-spellDays, 1)
 }
 

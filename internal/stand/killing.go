@@ -44,6 +44,11 @@ func (a *Air) tooHotMonth(c *crop.Crop, i int) bool {
 	if c.Warm || c.Perennial || a.env.Indoor {
 		return false
 	}
+	return a.mean28[i] > hottestMonth(c)
+}
+
+// hottestMonth is the mean of four weeks that a cool crop of a season bears, °C.
+func hottestMonth(c *crop.Crop) float32 {
 	most := float32(coolMonthC + monthSlackC)
 	if c.Family == "Amaryllidaceae" {
 		most = onionMonthC + monthSlackC
@@ -51,5 +56,5 @@ func (a *Air) tooHotMonth(c *crop.Crop, i int) bool {
 	if c.HeatC.Known() { // collards and their like bear more
 		most = max(most, float32(c.HeatC.Value-heatOverMean))
 	}
-	return a.mean28[i] > most
+	return most
 }

@@ -14,6 +14,7 @@ type Env struct {
 	Futures        []weather.Future // all of one length, long enough for Weeks and 30 weeks more
 	Light          [12]float64      // share of the open sky's daily light reaching the space, by month
 	SunH           [12]float64      // hours of direct sun on a clear day, by month
+	HotShade       [12]float64      // share of the open sky's light from noon to five that does not arrive, by month; 0 = none is taken
 	DepthM         float64
 	VolumeL        float64
 	AreaM2         float64
