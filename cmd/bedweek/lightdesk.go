@@ -44,6 +44,21 @@ func (d *desk) light(ctx context.Context) (*reckon.LightDesk, error) {
 	return fresh.desk, nil
 }
 
+// lightAhead works out what the page of sun and shade asks first, so that it
+// opens at once. What fails is said when the page is asked for.
+func (d *desk) lightAhead(ctx context.Context) {
+	l, err := d.light(ctx)
+	if err != nil || l == nil {
+		return
+	}
+	for _, ask := range []func(){func() { l.HalfYear() }, func() { l.Costs() }, func() { d.tallCosts(ctx) }} {
+		if ctx.Err() != nil {
+			return
+		}
+		ask()
+	}
+}
+
 // tallCosts is what tall plantings of the last plan take from their
 // neighbours.
 func (d *desk) tallCosts(ctx context.Context) ([]reckon.TallCost, error) {

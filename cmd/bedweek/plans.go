@@ -145,6 +145,7 @@ func (d *desk) round(ctx context.Context) (*reckon.CatchUp, error) {
 // ponder works out, behind the pages, what questions about the plan need: the
 // plan searched on, and what each wish costs. It ends when ctx does.
 func (d *desk) ponder(ctx context.Context) {
+	d.lightAhead(ctx)
 	d.mu.Lock()
 	r := d.out.last
 	d.mu.Unlock()

@@ -175,11 +175,20 @@ func (l *GardenLight) Weeks(month int) (out []int) {
 
 // Over returns the light on surface s, mean over some weeks.
 func (l *GardenLight) Over(s int, weeks []int) shade.SurfaceLight {
-	var ls []*shade.WeekLight
+	return l.over(s, l.weekLights(weeks))
+}
+
+// weekLights are the field's light in some weeks.
+func (l *GardenLight) weekLights(weeks []int) (out []*shade.WeekLight) {
 	for _, w := range weeks {
-		ls = append(ls, l.Field.Week(w))
+		out = append(out, l.Field.Week(w))
 	}
-	return shade.MeanSurface(ls, s, sunClassesH[:], func(i, j int) bool { return l.Buried(s, i, j) })
+	return out
+}
+
+// over is Over for weeks already asked for.
+func (l *GardenLight) over(s int, weeks []*shade.WeekLight) shade.SurfaceLight {
+	return shade.MeanSurface(weeks, s, sunClassesH[:], func(i, j int) bool { return l.Buried(s, i, j) })
 }
 
 // Export returns the field made ready to be written out for some weeks of a

@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -87,28 +88,17 @@ func (d *LightDesk) thingName(i int) string {
 }
 
 // Costs says what each thing takes from the spaces, the dearest first: the
-// light with it away, less the light as it is. It is worked out once.
+// light with it away, less the light as it is. It is worked out once; other
+// questions are answered between one thing and the next.
 func (d *LightDesk) Costs() ([]ThingCost, error) {
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	if d.costs != nil {
-		return d.costs, nil
+	if costs := d.knownCosts(); costs != nil {
+		return costs, nil
 	}
 	out := []ThingCost{}
 	for i := range d.light.Bodies {
-		rows, err := d.with(i, shade.Body{})
+		c, err := d.costOf(i)
 		if err != nil {
 			return nil, err
-		}
-		c := ThingCost{No: i, Name: d.thingName(i)}
-		for _, r := range rows {
-			if math.Abs(r.By(r.Most)) < leastHours {
-				continue
-			}
-			c.Rows = append(c.Rows, r)
-			for m := range 12 {
-				c.Total += r.By(m)
-			}
 		}
 		if len(c.Rows) > 0 {
 			at := len(out)
@@ -118,8 +108,38 @@ func (d *LightDesk) Costs() ([]ThingCost, error) {
 			out = append(out[:at], append([]ThingCost{c}, out[at:]...)...)
 		}
 	}
+	d.mu.Lock()
+	defer d.mu.Unlock()
 	d.costs = out
 	return out, nil
+}
+
+// knownCosts are the costs when they are worked out already.
+func (d *LightDesk) knownCosts() []ThingCost {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	return d.costs
+}
+
+// costOf is what one thing takes from the spaces.
+func (d *LightDesk) costOf(i int) (ThingCost, error) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	c := ThingCost{No: i, Name: d.thingName(i)}
+	rows, err := d.with(i, shade.Body{})
+	if err != nil {
+		return c, err
+	}
+	for _, r := range rows {
+		if math.Abs(r.By(r.Most)) < leastHours {
+			continue
+		}
+		c.Rows = append(c.Rows, r)
+		for m := range 12 {
+			c.Total += r.By(m)
+		}
+	}
+	return c, nil
 }
 
 // with works out the light with b where body n stands, and puts n back. Every
@@ -129,12 +149,17 @@ func (d *LightDesk) with(n int, b shade.Body) ([]HourChange, error) {
 	if n < 0 || n >= len(d.light.Bodies) {
 		return nil, ErrNoThing
 	}
+	touched := d.light.Field.Shades(n)
 	if err := d.light.Field.Replace(n, b); err != nil {
 		return nil, fmt.Errorf("changing the scene: %w", err)
 	}
 	buried := d.light.buried
 	d.light.buried = d.buriedWith(n, b)
-	hours, mol := d.light.monthly()
+	for s, shades := range d.light.Field.Shades(n) {
+		touched[s] = touched[s] || shades || !slices.Equal(buried[s], d.light.buried[s])
+	}
+	hours, mol := slices.Clone(d.base), slices.Clone(d.mol)
+	d.light.monthlyOf(touched, hours, mol)
 	d.light.buried = buried
 	if err := d.light.Field.Replace(n, d.light.Bodies[n]); err != nil {
 		return nil, fmt.Errorf("putting the scene back: %w", err)

@@ -49,14 +49,25 @@ func NewLightDesk(in *Inputs, zone *time.Location) *LightDesk {
 func (l *GardenLight) monthly() (hours, mol [][12]float64) {
 	n := len(l.Field.Surfaces())
 	hours, mol = make([][12]float64, n), make([][12]float64, n)
+	all := make([]bool, n)
+	for s := range all {
+		all[s] = true
+	}
+	l.monthlyOf(all, hours, mol)
+	return hours, mol
+}
+
+// monthlyOf writes some surfaces' means over what is there.
+func (l *GardenLight) monthlyOf(some []bool, hours, mol [][12]float64) {
 	for m := range 12 {
-		weeks := l.Weeks(m + 1)
-		for s := range n {
-			o := l.Over(s, weeks)
-			hours[s][m], mol[s][m] = o.Hours.Mean, o.MolMean.Mean
+		weeks := l.weekLights(l.Weeks(m + 1))
+		for s := range some {
+			if some[s] {
+				o := l.over(s, weeks)
+				hours[s][m], mol[s][m] = o.Hours.Mean, o.MolMean.Mean
+			}
 		}
 	}
-	return hours, mol
 }
 
 // surfaceOf finds a space's ground among the surfaces.

@@ -62,6 +62,19 @@ func (f *Field) Replace(n int, b Body) error {
 	return nil
 }
 
+// Shades reports, by surface, whether body n is ever in the way of its sun or
+// sky. On the others nothing changes when it moves away. It needs keep.
+func (f *Field) Shades(n int) []bool {
+	out := make([]bool, len(f.surfaces))
+	for i := range f.tiles {
+		t := &f.tiles[i]
+		for _, p := range f.bodies[n] {
+			out[t.surf] = out[t.surf] || p < len(t.tracks) && t.tracks[p] != nil
+		}
+	}
+	return out
+}
+
 // drop frees the numbers of parts no longer standing.
 func (f *Field) drop(parts []int) {
 	for _, p := range parts {
