@@ -18,6 +18,7 @@ const (
 	earthKM    = 6371.0
 	daysAhead  = 1 // a file of today may hold tomorrow, east of the date line
 	seasonDays = 20
+	oldDays    = 45 // as far back as water looks for what the ground holds
 )
 
 // Doubts asks in words about weather that can hardly be this garden's: seasons
@@ -48,7 +49,31 @@ func Doubts(rec *Record, norm *Normals, garden Site, today cal.Day) []string {
 	if today != 0 && rec.End() > today+daysAhead {
 		out = append(out, fmt.Sprintf("The weather record goes on to %s, and this machine says it is %s. Is its date right?", rec.End().Long(), today.Long()))
 	}
-	return out
+	return append(out, old(rec, today)...)
+}
+
+// old asks about a record that ended long before the clock's day: with a clock
+// years ahead all dates would be wrong, and with an old record the last weeks'
+// rain and warmth are guesses.
+func old(rec *Record, today cal.Day) []string {
+	age := int(today - rec.End())
+	if today == 0 || len(rec.Days) == 0 || age <= oldDays {
+		return nil
+	}
+	return []string{fmt.Sprintf("The last day of the weather record is %s. That is %s before %s, the day this machine says it is. Is its date right?"+
+		" If so, what the ground holds today is reckoned from other years' weather. Note rain and what the thermometer says on the page Weather, bring a newer file, or let the services be asked (bedweek serve -online).",
+		rec.End().Long(), span(age), today.Long())}
+}
+
+// span says a number of days roughly.
+func span(days int) string {
+	switch {
+	case days >= 2*365:
+		return fmt.Sprintf("%.0f years", math.Floor(float64(days)/365.25))
+	case days >= 60:
+		return fmt.Sprintf("%d months", days/30)
+	}
+	return fmt.Sprintf("%d days", days)
 }
 
 // summerC is how much warmer April to September are than the other months, °C;
