@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"fmt"
+	"math"
 	"strings"
 
 	"bedweek/internal/garden"
@@ -31,7 +32,7 @@ type Load struct {
 }
 
 // askOf closes every line about a load: no figure here judges a structure.
-const askOf = " Plants, people and snow come on top. Ask a structural engineer or the landlord; local code comes first."
+const askOf = " Plants, lamps, people and snow come on top. Ask a structural engineer or the landlord; local code comes first."
 
 // Loads weighs what stands on each surface a garden speaks of, in walking order.
 func Loads(g *garden.Garden) ([]Load, error) {
@@ -55,7 +56,11 @@ func Loads(g *garden.Garden) ([]Load, error) {
 			place[key] = i
 			out = append(out, Load{Surface: name})
 		}
-		out[i].add(sp, fullWeight(sp, medium(g, book, sp)))
+		w := fullWeight(sp, medium(g, book, sp))
+		if !sp.Grows() {
+			w = potsWeight(g, sp, medium(g, book, sp))
+		}
+		out[i].add(sp, w)
 	}
 	for i := range out {
 		out[i].judge()
@@ -63,8 +68,44 @@ func Loads(g *garden.Garden) ([]Load, error) {
 	return out, nil
 }
 
-// add puts one space on the surface; a shelf or bench without medium adds its
-// limit alone.
+// Small pots on a bench or lamp shelf: square, of 7 cm, with about 0.28 L of mix
+// (common practice; the garden file counts a shelf's places by them), and up to
+// 1 cm of water left in the trays they stand in.
+const (
+	smallPotL   = 0.28
+	smallPotM2  = 0.07 * 0.07
+	trayWaterMM = 10.0
+)
+
+// potsWeight is a bench or lamp shelf full of small pots, watered: as many as
+// the garden file counts on all lamp shelves, shared out evenly, or as the
+// bench's length and width hold. nil when neither is known. Lamps and the
+// shelf itself are left out.
+func potsWeight(g *garden.Garden, sp garden.Space, m water.Medium) *FullWeight {
+	area, pots := sp.AreaM2(), 0.0
+	if sp.Kind == garden.LampShelf {
+		shelves := 0.0
+		for _, o := range g.Spaces {
+			if o.Kind == garden.LampShelf {
+				shelves++
+			}
+		}
+		pots = g.Shelf.Places / shelves
+	}
+	if pots <= 0 {
+		pots = math.Floor(area/smallPotM2 + 1e-6)
+	}
+	if pots <= 0 {
+		return nil
+	}
+	low, _ := water.SaturatedLoad(pots*smallPotL, m.DryKgM3.At(0), m.Full.At(0), 0, 0, area)
+	high, _ := water.SaturatedLoad(pots*smallPotL, m.DryKgM3.At(1), m.Full.At(1), pots*smallPotM2*trayWaterMM, 0, area)
+	return &FullWeight{LowKg: low.Kg, HighKg: high.Kg, LowKgM2: low.KgM2, KgM2: high.KgM2,
+		Words: fmt.Sprintf("With %.0f small pots, watered, it carries %.0f to %.0f kg, without lamps.", pots, low.Kg, high.Kg)}
+}
+
+// add puts one space on the surface; a bench of no known size adds its limit
+// alone.
 func (l *Load) add(sp garden.Space, w *FullWeight) {
 	if sp.Bears.Known() || l.Bears.Typed == "" {
 		l.Bears = sp.Bears

@@ -63,3 +63,34 @@ func TestLoadsAreSummedOverASurface(t *testing.T) {
 		t.Errorf("the day says %q", got)
 	}
 }
+
+// A lamp shelf of 40 places and a bench of 1.4 m by 35 cm (20 by 5 pots of 7 cm)
+// are weighed full of pots: a pot of 0.28 L of potting mix, 90 to 160 kg a
+// thousand litres dry and 0.6 to 0.7 of water when full (the book), weighs 0.193
+// to 0.241 kg, and 0.049 kg more in a centimetre of water.
+func TestBenchAndShelfAreWeighed(t *testing.T) {
+	shelf := garden.Space{ID: "lamps", Kind: garden.LampShelf, Bears: garden.Bears{Kg: 9, Typed: "9 kg"}}
+	bench := garden.Space{ID: "bench", Kind: garden.Bench, Length: unit.Metres(1.4), Width: unit.Metres(0.35), Bears: garden.Bears{Kg: 40, Typed: "40 kg"}}
+	bare := garden.Space{ID: "bare", Kind: garden.Bench, Bears: garden.Bears{Typed: "not known"}}
+	g := &garden.Garden{Spaces: []garden.Space{shelf, bench, bare}, Shelf: garden.Shelf{Places: 40}}
+	loads, err := Loads(g)
+	if err != nil || len(loads) != 3 {
+		t.Fatalf("%d loads, %v", len(loads), err)
+	}
+	const tolKg = 0.1
+	for i, tt := range []struct {
+		pots  float64
+		state LoadState
+		say   string
+	}{{40, MayPass, "may be more than the 9 kg"}, {100, Under, "figure given is 40 kg"}, {0, NotAsked, "Weigh a full tray and count"}} {
+		l := loads[i]
+		low, high := tt.pots*0.28*(0.09+0.6), tt.pots*(0.28*(0.16+0.7)+0.049)
+		if math.Abs(l.LowKg-low) > tolKg || math.Abs(l.HighKg-high) > tolKg || l.State != tt.state || !strings.Contains(l.Words, tt.say) {
+			t.Errorf("%s: %.2f to %.2f kg, want %.2f to %.2f; state %d: %s", l.Surface, l.LowKg, l.HighKg, low, high, l.State, l.Words)
+		}
+	}
+	g.Spaces = append(g.Spaces, garden.Space{ID: "more", Kind: garden.LampShelf, StandsOn: "rack"})
+	if loads, _ = Loads(g); math.Abs(loads[0].LowKg-20*0.28*0.69) > tolKg || math.Abs(loads[3].LowKg-loads[0].LowKg) > 1e-9 {
+		t.Errorf("two lamp shelves share 40 places: %.2f and %.2f kg", loads[0].LowKg, loads[3].LowKg)
+	}
+}
