@@ -21,33 +21,40 @@ type paid struct {
 	worth [2]float64
 }
 
-// setKin finds the families in which an early return depends on the plan.
+// setKin finds the families in which an early return depends on the plan, and
+// the weeks in which the first of them may leave.
 func (a *ascent) setKin() {
 	e, p := a.e, a.e.p
-	type key struct{ batch, family int }
-	at := map[key]int32{}
-	of := func(space, family int) (int32, bool) {
-		k, ok := at[key{p.Spaces[space].Batch, family}]
-		return k, ok
-	}
-	a.kinOf = make([]int32, len(e.opts))
+	at := map[lineage]int32{}
 	for i := range e.opts {
 		if o := &e.opts[i]; o.returning > 0 {
-			k := key{p.Spaces[o.space].Batch, p.Options[i].Family}
-			if _, ok := at[k]; !ok {
-				at[k] = int32(len(a.kin))
+			key := lineage{p.Spaces[o.space].Batch, p.Options[i].Family}
+			if _, ok := at[key]; !ok {
+				at[key] = int32(len(a.kin))
 				a.kin = append(a.kin, kin{may: make([]bool, e.weeks+2), worth: make([]float64, e.weeks+3)})
 			}
 		}
 	}
-	latest := make([]int, len(a.kin))
+	latest := make([]int, len(a.kin)) // weeks = none need leave
 	for k := range a.kin {
 		latest[k] = e.weeks
 		a.kin[k].may[e.weeks+1] = true
 	}
-	for i := range e.opts {
-		o := &e.opts[i]
-		k, ok := of(o.space, p.Options[i].Family)
+	a.kinOptions(at, latest)
+	a.kinStays(at, latest)
+	for k := range a.kin {
+		clear(a.kin[k].may[latest[k]+2:])
+	}
+}
+
+// kinOptions notes the kin of each option that may be planted. One that is
+// locked leaves in its last week at the latest.
+func (a *ascent) kinOptions(at map[lineage]int32, latest []int) {
+	p := a.e.p
+	a.kinOf = make([]int32, len(a.e.opts))
+	for i := range a.e.opts {
+		o := &a.e.opts[i]
+		k, ok := at[lineage{p.Spaces[o.space].Batch, p.Options[i].Family}]
 		a.kinOf[i] = -1
 		if !ok || o.min > o.max && o.locked == 0 {
 			continue
@@ -58,10 +65,15 @@ func (a *ascent) setKin() {
 			latest[k] = min(latest[k], o.end())
 		}
 	}
-	a.free = make([]bool, len(e.stays))
-	for i := range e.stays {
-		s := &e.stays[i]
-		k, ok := of(s.space, p.Stays[i].Family)
+}
+
+// kinStays notes the kin of what stands. It leaves at its end at the latest.
+func (a *ascent) kinStays(at map[lineage]int32, latest []int) {
+	p := a.e.p
+	a.free = make([]bool, len(a.e.stays))
+	for i := range a.e.stays {
+		s := &a.e.stays[i]
+		k, ok := at[lineage{p.Spaces[s.space].Batch, p.Stays[i].Family}]
 		if a.free[i] = !ok; !ok {
 			continue
 		}
@@ -70,9 +82,6 @@ func (a *ascent) setKin() {
 		for w := s.first; w <= s.last; w++ {
 			a.kin[k].may[w+1] = true
 		}
-	}
-	for k := range a.kin {
-		clear(a.kin[k].may[latest[k]+2:])
 	}
 }
 
