@@ -67,7 +67,7 @@ func (d *desk) regrounded(in *reckon.Inputs, ground *reckon.Ground) (*reckon.Gro
 	}
 	key += edgeKey(in.State.Edges)
 	if in.Forecast != nil {
-		key += in.Forecast.Words()
+		key += fmt.Sprint(in.Forecast.Words(), len(in.Told))
 		for _, f := range in.Forecast.Days {
 			key += f.Day.String()
 			if f.TminC != nil {
@@ -131,6 +131,10 @@ func online(ctx context.Context, w *world, c *fetch.Client, in *reckon.Inputs) {
 		return
 	}
 	in.Forecast = fc
+	if err := c.Keep(fc, site); err != nil {
+		fmt.Fprintf(w.err, "%v\n", err)
+	}
+	in.Told = c.Kept(site)
 	fmt.Fprintln(w.err, fc.Words())
 }
 
@@ -158,9 +162,15 @@ func (d *desk) follow(ctx context.Context, c *fetch.Client) {
 		if err != nil {
 			continue // the last good one stands; its age is in its words
 		}
+		site := siteOf(g)
+		keeping := c.Keep(fc, site)
+		kept := c.Kept(site)
 		d.mu.Lock()
-		d.in.Forecast = fc
+		d.in.Forecast, d.in.Told = fc, kept
 		d.mu.Unlock()
+		if keeping != nil {
+			d.tell("The plan goes on, but the forecast will not be compared: " + keeping.Error())
+		}
 		select {
 		case d.kick <- struct{}{}:
 		default:

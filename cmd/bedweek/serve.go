@@ -159,6 +159,9 @@ func serveOnce(ctx context.Context, w *world, h *house, o serveOptions, first bo
 	in := inputs(w, g, book, c, day)
 	in.Progress, in.ByClock = progress(w), o.date == ""
 	services := fetch.New(fetch.Options{Dir: filepath.Join(dir, "weather"), Now: w.now})
+	if in.Garden != nil {
+		in.Told = services.Kept(siteOf(in.Garden))
+	}
 	if o.useNet && in.Garden != nil {
 		online(ctx, w, services, in)
 	}

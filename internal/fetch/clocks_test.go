@@ -46,8 +46,8 @@ func clockHours(d cal.Day, zone *time.Location) (out []time.Time) {
 	return out
 }
 
-// told is a value, or that there is none.
-func told(x *float64) any {
+// orNone is a value, or that there is none.
+func orNone(x *float64) any {
 	if x == nil {
 		return "not said"
 	}
@@ -95,7 +95,7 @@ func TestWindOfADayWhenClocksChange(t *testing.T) {
 		windy := 4 + c.hours - 24
 		want := (8*float64(windy) + 2*float64(c.hours-windy)) / float64(c.hours) * windTo2
 		if f.WindMS == nil || math.Abs(*f.WindMS-want) > 1e-9 {
-			t.Errorf("%s, %d hours: wind %v, want %.4f m/s", c.day, c.hours, told(f.WindMS), want)
+			t.Errorf("%s, %d hours: wind %v, want %.4f m/s", c.day, c.hours, orNone(f.WindMS), want)
 		}
 		if f.TmaxC == nil || *f.RainMM != 1.5 {
 			t.Errorf("%s: %+v", c.day, f)
@@ -132,7 +132,7 @@ func TestRainOfADayWhenClocksChange(t *testing.T) {
 		f := r.dayOf(t, c.day, zone)
 		other.Close()
 		if f.RainMM == nil || math.Abs(*f.RainMM-float64(c.hours)) > 1e-9 || f.TminC == nil || *f.TminC != -5 || *f.TmaxC != 25 {
-			t.Errorf("%s, %d hours: rain %v, coldest %v, warmest %v", c.day, c.hours, told(f.RainMM), told(f.TminC), told(f.TmaxC))
+			t.Errorf("%s, %d hours: rain %v, coldest %v, warmest %v", c.day, c.hours, orNone(f.RainMM), orNone(f.TminC), orNone(f.TmaxC))
 		}
 	}
 }

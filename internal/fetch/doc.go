@@ -21,5 +21,8 @@
 // Conventions: °C, mm, MJ/m2 a day, wind in m/s at 2 m ([FAO56] eq. 47), local
 // days. nil is "not said".
 //
+// Each day's first forecast is kept in a table of its own, to be compared with
+// what comes.
+//
 // Left out: other services, hours, warnings, and the services' own spread.
 package fetch

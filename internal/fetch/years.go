@@ -5,7 +5,6 @@ import (
 	"context"
 	"errors"
 	"fmt"
-	"strconv"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/weather"
@@ -44,12 +43,6 @@ func (c *Client) Years(ctx context.Context, site weather.Site, today cal.Day) (*
 	}
 	var b bytes.Buffer
 	fmt.Fprintf(&b, "# %s\ndate,tmax_c,tmin_c,rain_mm,radiation_mj\n", y.Words)
-	cell := func(v *float64) string {
-		if v == nil {
-			return ""
-		}
-		return strconv.FormatFloat(*v, 'f', -1, 64)
-	}
 	last := from - 1
 	for _, d := range days {
 		if d.Day <= last {

@@ -19,13 +19,16 @@ type Inputs struct {
 	Normals *weather.Normals
 	// Forecast of the coming days; nil = none, and everything still answers.
 	Forecast *weather.Forecast
-	Date     cal.Day
-	Weeks    int    // of the plan, 8 to 78
-	Futures  int    // 20 unless a test asks for fewer
-	Seed     uint64 // of the futures, the worlds and the search
-	Work     int    // of the search, as season.Limits counts it; more is better and slower
-	Workers  int    // processors used; the answer does not depend on it
-	Demo     bool   // an invented scenario: every page says so
+	// Told are forecasts fetched before, to be held against what came; nil =
+	// none was kept.
+	Told    []*weather.Forecast
+	Date    cal.Day
+	Weeks   int    // of the plan, 8 to 78
+	Futures int    // 20 unless a test asks for fewer
+	Seed    uint64 // of the futures, the worlds and the search
+	Work    int    // of the search, as season.Limits counts it; more is better and slower
+	Workers int    // processors used; the answer does not depend on it
+	Demo    bool   // an invented scenario: every page says so
 	// State is the replayed ledger; nil = only what the garden file says.
 	State *ledger.State
 	// Prior is the plan before this one; nil = none. A change of a planting not

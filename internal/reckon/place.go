@@ -117,7 +117,7 @@ func NewPlace(in *Inputs) (*Place, error) {
 	start := in.Date.Monday()
 	n := in.Futures
 	p := &Place{Set: weather.Make(ownRecord(in), in.Normals, site, start, weather.Ask{
-		Past: pastDays, Days: (in.Weeks + afterWeeks + growWeeks) * 7, N: n, Seed: in.Seed, Forecast: in.Forecast,
+		Past: pastDays, Days: (in.Weeks + afterWeeks + growWeeks) * 7, N: n, Seed: in.Seed, Forecast: in.ownForecast(),
 	})}
 	if len(p.Set.Futures) == 0 {
 		return nil, errors.New(p.Set.Words)

@@ -23,6 +23,7 @@ type SkyPart struct {
 	Cold     string // what own thermometers have taught
 	Spaces   []SpaceWarmth
 	Readings []ReadingSays // newest first
+	Met      *ForecastsMet // how far earlier forecasts were off; nil = none was kept
 }
 
 // Night is the coming night.
@@ -109,7 +110,7 @@ func (r *Result) Sky(state *ledger.State) *SkyPart {
 }
 
 func sky(in *Inputs, p *Place, stays []standing) *SkyPart {
-	s := &SkyPart{Date: in.Date, Source: p.Set.Words, Forecast: in.Forecast != nil}
+	s := &SkyPart{Date: in.Date, Source: p.Set.Words, Forecast: in.Forecast != nil, Met: in.ForecastsMet()}
 	s.Night = night(in, p, stays)
 	s.Heat = heat(in, p, stays)
 	s.Climate = climateOf(in, p)

@@ -10,10 +10,11 @@ import (
 
 // Forecast is what a weather service says of the coming days.
 type Forecast struct {
-	Source string   // as its terms want it named, in words
-	Issued cal.Day  // the garden's day on which it was made: lead 0
-	Days   []FarDay // rising, at most one a day
-	Notes  []string // in words: what was missing
+	Source string             // as its terms want it named, in words
+	Issued cal.Day            // the garden's day on which it was made: lead 0
+	Days   []FarDay           // rising, at most one a day
+	Notes  []string           // in words: what was missing
+	Own    *[MostFarDays]Miss // how far earlier ones were off here, by days ahead; nil = not known
 }
 
 // FarDay is one forecast day; nil is not said, never 0.
@@ -44,11 +45,19 @@ func (fc *Forecast) Words() string {
 			n++
 		}
 	}
-	w := fmt.Sprintf("The next %d days follow the forecast of %s (%s), with the error usual so far ahead.", n, fc.Issued.Long(), fc.Source)
+	w := fmt.Sprintf("The next %d days follow the forecast of %s (%s), with %s.", n, fc.Issued.Long(), fc.Source, fc.errorWords())
 	for _, note := range fc.Notes {
 		w += " " + note
 	}
 	return w
+}
+
+// errorWords says which error the futures are given.
+func (fc *Forecast) errorWords() string {
+	if fc.Own != nil && fc.Own[1].High.Days >= LeastPairs && fc.Own[1].Low.Days >= LeastPairs {
+		return "the error that earlier forecasts had here"
+	}
+	return "the error usual so far ahead"
 }
 
 // Follow returns the futures with their next days drawn around a forecast. Each
@@ -78,8 +87,8 @@ func Follow(fs []Future, fc *Forecast, site Site, from cal.Day) []Future {
 			continue
 		}
 		last = d.Day
-		shift[0] = toward(out, i, d.TmaxC, errorC(lead), func(x *Day) *float64 { return &x.TmaxC }, shift[0])
-		shift[1] = toward(out, i, d.TminC, errorC(lead), func(x *Day) *float64 { return &x.TminC }, shift[1])
+		shift[0] = toward(out, i, d.TmaxC, fc.spreadC(lead, true), func(x *Day) *float64 { return &x.TmaxC }, shift[0])
+		shift[1] = toward(out, i, d.TminC, fc.spreadC(lead, false), func(x *Day) *float64 { return &x.TminC }, shift[1])
 		rainOn(out, i, d)
 		for k := range out {
 			x := &out[k].Days[i]

@@ -84,6 +84,8 @@ func fixtureSky(d *reckon.Day) *reckon.SkyPart {
 	for i, sp := range d.Spaces {
 		s.Spaces = append(s.Spaces, reckon.SpaceWarmth{Space: sp.ID, Name: sp.Name, WarmC: 2, Swing: 0.3, LagH: 4, SideC: 33, Wind: 1, ColdC: reckon.ColdOffset{C: -1.5, Nights: i}})
 	}
+	s.Met = &reckon.ForecastsMet{Kept: 24, Words: "24 are kept.", Rows: []reckon.ForecastMet{{Ahead: "1 day", Days: 23, High: "0.5 °C off, on the whole 0.5 °C too warm", Low: "1.1 °C off"},
+		{Ahead: "7 days", Days: 17, High: "not known yet: 17 days so far", Low: "not known yet: 17 days so far"}}}
 	s.Readings = []reckon.ReadingSays{{Event: "0123456789ABCDEFGHJKMNPQRS", On: d.Date - 1, Words: "Coldest 1.5 °C in the garden."}}
 	return s
 }
@@ -104,8 +106,24 @@ func hostileOutdoors(d *reckon.Day, h func(*string)) {
 	}
 	h(&d.Dry.Going.Move[0])
 	s := d.Sky
-	for _, x := range []*string{&s.Source, &s.Night.Words, &s.Heat.Words, &s.Cold, &s.Night.Rows[0].Crop, &s.Night.Leave[0], &s.Heat.Rows[0].Name, &s.Climate.Record, &s.Spaces[0].Name, &s.Readings[0].Words} {
+	for _, x := range []*string{&s.Source, &s.Night.Words, &s.Heat.Words, &s.Cold, &s.Night.Rows[0].Crop, &s.Night.Leave[0], &s.Heat.Rows[0].Name, &s.Climate.Record, &s.Spaces[0].Name, &s.Readings[0].Words, &s.Met.Words, &s.Met.Rows[0].High} {
 		h(x)
+	}
+}
+
+// The page tells how far off forecasts were, by days ahead, and is silent where
+// none was ever kept.
+func TestWeatherTellsHowFarOffForecastsWere(t *testing.T) {
+	d := richDay()
+	text := open(t, handler(t, &fakeGarden{day: d}), "/weather").words()
+	for _, want := range []string{"How far off were the forecasts?", "0.5 °C off, on the whole 0.5 °C too warm", "23 days", "not known yet: 17 days so far"} {
+		if !strings.Contains(text, want) {
+			t.Errorf("/weather does not say %q", want)
+		}
+	}
+	d.Sky.Met = nil
+	if text = open(t, handler(t, &fakeGarden{day: d}), "/weather").words(); strings.Contains(text, "How far off") {
+		t.Error("nothing was kept, and something is told")
 	}
 }
 
