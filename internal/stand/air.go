@@ -41,6 +41,8 @@ const (
 	hardenDays    = 10.0 // days of it for full hardening ([CABHARD])
 	softenDays    = 3.0  // days of softenSpanC above it that undo it: a day in growing warmth for cabbage seedlings ([CABHARD]), slower for rape (assumption)
 	softenSpanC   = 10.0
+	usualRangeC   = 10.0  // daily range, °C, that printed night figures are read with (assumption)
+	nightShare    = 0.28  // of the range lies the mean of the dark hours above the lowest (assumption: air cools to sunrise ever more slowly)
 	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
 	tiredShare    = 0.5   // share of that water left when growth begins to slow
 	defaultDepthM = 0.3
@@ -98,7 +100,7 @@ func (a *Air) future(f int) {
 	}
 	hold := coverHoldMM * math.Min(depth, 0.6)
 	water, hard := hold, 0.0
-	means, highs := make([]float32, a.n), make([]float32, a.n)
+	means, highs, nights := make([]float32, a.n), make([]float32, a.n), make([]float32, a.n)
 	soil := weather.SoilC(days, a.start.YearDay(), e.Site)
 	for i, d := range days {
 		lo, hi := d.TminC+e.NightC*clamp01((stillEndMS-d.WindMS)/(stillEndMS-stillMS)), d.TmaxC
@@ -131,15 +133,27 @@ func (a *Air) future(f int) {
 		a.soil[o+i], a.dli[o+i] = float32(seed), float32(dli)
 		a.hard[o+i] = float32(hard)
 		cool := e.shadeC(int(a.months[i]))
-		means[i], highs[i] = float32(mean-cool/2), float32(hi-cool)
+		means[i], highs[i], nights[i] = float32(mean-cool/2), float32(hi-cool), float32(a.night(lo, hi))
 		a.wet[o+i] = float32(1 - e.Thirst*(1-math.Min(1, water/(tiredShare*hold))))
 		s := f*(a.n+1) + i
 		a.dliSum[s+1] = a.dliSum[s] + float32(dli)
 	}
-	rolling(a.night10[o:o+a.n], a.tmin[o:o+a.n], 0, 10)
+	rolling(a.night10[o:o+a.n], nights, 0, 10)
 	rolling(a.soil7[o:o+a.n], a.soil[o:o+a.n], -6, 1)
 	rolling(a.warm14[o:o+a.n], highs, -13, 1)
 	rolling(a.mean28[o:o+a.n], means, 1-spellDays, 1)
+}
+
+// usualNight is the lowest of a night of usual daily range that is as warm
+// through the dark hours: printed night figures mean the lowest of such nights.
+func usualNight(lo, hi float64) float64 { return lo + nightShare*(hi-lo-usualRangeC) }
+
+// night is usualNight, and the lamp shelf's own warmth indoors.
+func (a *Air) night(lo, hi float64) float64 {
+	if a.env.Indoor {
+		return lo
+	}
+	return usualNight(lo, hi)
 }
 
 // rolling sets out[i] to the mean of in over [i+from, i+to), cut at the ends.

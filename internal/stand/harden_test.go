@@ -90,3 +90,35 @@ func TestWaitingIsNoLoss(t *testing.T) {
 		t.Error("beans never wait for warmth at the opening of their window")
 	}
 }
+
+// TestUsualNight: a night counts as printed where the day's range is usual,
+// and warmer where the evening after a hot day is.
+func TestUsualNight(t *testing.T) {
+	for _, tt := range []struct{ lo, hi, least, most float64 }{{10, 20, 10, 10}, {12, 28, 13, 14.5}, {9, 15, 7, 9}} {
+		if n := usualNight(tt.lo, tt.hi); n < tt.least || n > tt.most {
+			t.Errorf("a night of %v after a day of %v counts as %.1f °C, want %v to %v", tt.lo, tt.hi, n, tt.least, tt.most)
+		}
+	}
+	for _, tt := range []struct {
+		rangeC      float64
+		indoor      bool
+		least, most float32
+	}{{10, false, 12, 12}, {18, false, 14, 15}, {18, true, 20, 20}} {
+		e := openBed(38)
+		e.Start, e.Indoor, e.LampC = monday(testStart), tt.indoor, 20
+		steadyOn(e, 30, 12, tt.rangeC)
+		if n := NewAir(e).night10[5]; n < tt.least || n > tt.most {
+			t.Errorf("nights of 12 °C with a range of %v (indoor %v) count as %.1f, want %v to %v", tt.rangeC, tt.indoor, n, tt.least, tt.most)
+		}
+	}
+}
+
+// steadyOn adds days with the given night and range.
+func steadyOn(e *Env, days int, nightC, rangeC float64) {
+	if len(e.Futures) == 0 {
+		e.Futures = []weather.Future{{Start: e.Start}}
+	}
+	for range days {
+		e.Futures[0].Days = append(e.Futures[0].Days, weather.Day{TmaxC: nightC + rangeC, TminC: nightC, RadMJ: 15, WindMS: 2})
+	}
+}

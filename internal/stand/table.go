@@ -86,7 +86,8 @@ func (t *Table) fill() {
 		open := 1.0
 		for i := range a.n {
 			lo, hi := float64(a.tmin[o+i]), float64(a.tmax[o+i])
-			chill := chillCheck(c, lo)
+			night := a.night(lo, hi)
+			chill := chillCheck(c, night)
 			dev := warm.over(lo, hi) * pace * chill
 			r := &t.rates[o+i]
 			em := t.germ.over(float64(a.soil[o+i]), soilSwing*(hi-lo))
@@ -104,7 +105,7 @@ func (t *Table) fill() {
 				if t.shy { // buds are hurt in the fortnight before they open ([FABAHEAT])
 					hi = max(hi, float64(a.warm14[o+i]))
 				}
-				r.set = float32(setShare(c, lo, hi))
+				r.set = float32(setShare(c, night, hi))
 			}
 		}
 	}
