@@ -137,6 +137,20 @@ func TestQuickVarietiesAreTold(t *testing.T) {
 	}
 }
 
+// TestWaitingIsTold: where a window opens while in some years it is still too
+// cold, the answer says so beside its count.
+func TestWaitingIsTold(t *testing.T) {
+	c := &crop.Crop{Name: "test bean"}
+	day := cal.Of(2030, 5, 20)
+	w := CropWindow{Verb: "sow", Window: stand.Window{Works: []stand.Range{{From: day, To: day + 30}}}}
+	for wait, want := range map[int]bool{8: true, 0: false} {
+		s := openSays(c, w, day, day-20, stand.Try{Day: day, Of20: 11, Wait20: wait})
+		if strings.Contains(s, "in 8 it is still too cold that day") != want || strings.Contains(s, "too cold") != want {
+			t.Errorf("with %d years of waiting the answer is %q", wait, s)
+		}
+	}
+}
+
 // TestOwnFigureMovesEverything: a figure of one's own moves window, start,
 // menu and the words; taking it back brings all of it back.
 func TestOwnFigureMovesEverything(t *testing.T) {

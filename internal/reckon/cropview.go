@@ -372,6 +372,9 @@ func openSays(c *crop.Crop, w CropWindow, day, today cal.Day, t stand.Try) strin
 		s = fmt.Sprintf("%s from about %s to about %s", capital(w.Verb), dayOf(day, today), dayOf(last, today))
 	}
 	s += fmt.Sprintf("; works %s", ofWords(t.Of20))
+	if t.Wait20 > 0 {
+		s += fmt.Sprintf(", and in %d it is still too cold that day", t.Wait20)
+	}
 	switch {
 	case t.First.None() && c.FirstYears.Known() && c.FirstYears.Value > 0:
 		s += fmt.Sprintf("; first crop after about %s", amount(c.FirstYears.Value, "years"))

@@ -26,6 +26,7 @@ type Window struct {
 type Try struct {
 	Day          cal.Day
 	Of20, Best20 int        // of twenty: futures in which it works, in which it does its best
+	Wait20       int        // of twenty: futures in which soil or nights are still too cold on the day
 	Works, Best  bool       // the day lies in a range of the window
 	Limit        string     // why it does not, in the gardener's words; "" where it works
 	First        cal.Window // first pick, where there is one
@@ -138,7 +139,7 @@ func (t *Table) Window(way crop.Way, step int) Window {
 	w.Picks = t.picks(works, trials, step)
 	for i := range trials {
 		tr := &trials[i]
-		try := Try{Day: t.sample(i, step), Of20: tr.of20, Best20: tr.does20, Works: works[i], Best: best[i], First: tr.first}
+		try := Try{Day: t.sample(i, step), Of20: tr.of20, Best20: tr.does20, Wait20: 20 - tr.fit20, Works: works[i], Best: best[i], First: tr.first}
 		switch {
 		case works[i]:
 		case tr.works:
