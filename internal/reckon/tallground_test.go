@@ -127,7 +127,7 @@ func tallIn(r *Result, id string) (sum float64) {
 }
 
 // The plan puts tall plants on the pole side because the numbers say so: with
-// the two beds' numbers changed over, and made five times as large so that the
+// the two beds' numbers changed over, and made ten times as large so that the
 // search cannot miss them, it puts them on the other.
 func TestThePlanPutsTallToThePoleSide(t *testing.T) {
 	in := twoBedsInputs(t, "47 N", "6 April 2015", "0 m")
@@ -150,7 +150,7 @@ func TestThePlanPutsTallToThePoleSide(t *testing.T) {
 	g.Place.Toll[0], g.Place.Toll[1] = g.Place.Toll[1], g.Place.Toll[0]
 	for i := range g.Place.Toll {
 		for m := range g.Place.Toll[i] {
-			g.Place.Toll[i][m] *= 5
+			g.Place.Toll[i][m] *= 10
 		}
 	}
 	north, south = place()
