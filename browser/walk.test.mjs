@@ -261,6 +261,19 @@ test('the questions by keyboard, each in at most 12 steps', async t => {
 test('a day at the bed without a signal, and home again', async () => {
   const page = await open(urls.kept);
   await until('pages gathered', () => page.evaluate(() => document.documentElement.dataset.gathered === 'yes'), 90000);
+  // With a signal the next stop tells what was kept, and lets it be taken back.
+  await page.goto(`${urls.kept}/walk?stop=3`);
+  await page.getByRole('button', { name: 'Not yet' }).click();
+  await page.waitForSelector('.saved');
+  assert.match(await page.textContent('.where'), /Stop 4 of 4/);
+  assert.match(await page.textContent('.saved'), /not yet/);
+  assert.ok((await page.locator('.bars3 button').first().boundingBox()).y < 844, 'the answers are still under the thumb');
+  await page.screenshot({ path: join(shots, 'stop-saved-390.png') });
+  await page.getByRole('button', { name: 'Take it back' }).click();
+  await page.waitForSelector('.saved');
+  assert.match(await page.textContent('.saved'), /Taken back/);
+  await page.goto(urls.kept);
+  await until('pages gathered again', () => page.evaluate(() => document.documentElement.dataset.gathered === 'yes'), 90000);
   const was = await entries();
   await page.context().setOffline(true);
   await stopKeeper();

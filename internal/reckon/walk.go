@@ -28,6 +28,7 @@ type Walk struct {
 	Minutes int    // of the stops
 	Had     int    // minutes there are; AllMinutes = no end
 	Share   string // where Had comes from, in words
+	Begun   bool   // some of it was done today
 	Left    []Left // what does not fit or may wait, by worth
 	Ask     []Left // what another person is asked for
 	Hot     *HotDay
@@ -122,6 +123,7 @@ func (d *Day) Walk(ask WalkAsk) *Walk {
 		mine = append(mine, t)
 	}
 	w.Had, w.Share = d.minutesFor(ask, who, known)
+	w.Begun = d.Spent > 0
 	if d.Spent > 0 && w.Had != AllMinutes {
 		w.Share = strings.TrimSpace(fmt.Sprintf("%s %s of it done.", w.Share, minutesSaid(min(d.Spent, w.Had))))
 		w.Had = max(0, w.Had-d.Spent)
@@ -357,6 +359,8 @@ func (w *Walk) sum() string {
 	}
 	var s string
 	switch {
+	case len(w.Stops) == 0 && len(w.Left) > 0 && w.Hot == nil && w.Had > 0:
+		s = fmt.Sprintf("%s are left, too few for what there is.", minutesSaid(w.Had))
 	case len(w.Stops) == 0 && len(w.Left) > 0 && w.Hot == nil:
 		s = "Today's time is used."
 	case len(w.Stops) == 0:

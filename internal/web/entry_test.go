@@ -358,6 +358,19 @@ func TestRound(t *testing.T) {
 		t.Errorf("the round: status %d, %d spaces", w.Code, strings.Count(w.Body.String(), "As planned"))
 	}
 	parse(t, w.Body.String())
+	// What was said of one space today is told there, and no other is answered.
+	h = entryWith(t, f, func(o *Options) {
+		o.Entry.State = func(context.Context) (*ledger.State, error) {
+			return &ledger.State{Assumed: []ledger.AssumedNote{{Assumption: ledger.Assumption{Space: "strip", What: "not done"}, On: f.day.Date}}}, nil
+		}
+	})
+	w = httptest.NewRecorder()
+	h.ServeHTTP(w, httptest.NewRequest("GET", "http://localhost/entry/round", nil))
+	body := w.Body.String()
+	_, strip, _ := strings.Cut(body, `name="space" value="strip"`)
+	if strings.Count(body, "Said: not done.") != 1 || strings.Count(body, "As planned") != len(f.day.Spaces)-1 || strip != "" || !strings.Contains(body, "1 of ") {
+		t.Errorf("one space said: %d told, %d asked", strings.Count(body, "Said: not done."), strings.Count(body, "As planned"))
+	}
 }
 
 // TestEntryPagesAreWellFormed draws every page of the description, also with

@@ -233,7 +233,10 @@ func (s *site) bringOne(r *http.Request, day *reckon.Day, e heldEntry, off time.
 	if len(p.Faults) > 0 {
 		return errHeld(p.Faults.sentence())
 	}
-	_, err = s.o.Record(withForm(r, e.Form), k, on, "", body)
+	event, err := s.o.Record(withForm(r, e.Form), k, on, "", body)
+	if err == nil {
+		s.sent.put(e.Form, done{digest: digestOf(v), event: event, words: "Saved: " + string(k) + ".", back: "/", undo: true})
+	}
 	if errors.Is(err, ledger.ErrOtherBody) && s.o.Keeping.Same != nil && s.o.Keeping.Same(r.Context(), e.Form, k, body) {
 		err = nil // kept before; only the day was reckoned otherwise
 	}
@@ -258,7 +261,11 @@ func (s *site) bringTask(r *http.Request, day *reckon.Day, v url.Values) error {
 	}
 	r = r.Clone(r.Context())
 	r.PostForm = v
-	_, err = s.recordAnswer(r, day, t, v, min(on, day.Date))
+	kept, err := s.recordAnswer(r, day, t, v, min(on, day.Date))
+	if err == nil { // the page that comes next tells of it, with a way back
+		kept.digest = digestOf(v)
+		s.sent.put(v.Get("form"), kept)
+	}
 	var f ledger.Faults
 	switch {
 	case errors.As(err, &f):

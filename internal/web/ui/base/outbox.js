@@ -193,9 +193,14 @@ function filled(form, button) {
   return data;
 }
 
-// after is the page a note leads to: the next stop, or where it began.
+// after is the page a note leads to: the next stop, or where it began. What came
+// home is told there, with a way to take it back.
 function after(form, note) {
   if (note.whole) return landed.get(note.form);
+  const to = onward(form, note);
+  return note.sent ? `${to}${to.includes('?') ? '&' : '?'}saved=${note.form}` : to;
+}
+function onward(form, note) {
   if (form.dataset.next) return note.fields.answer?.startsWith('did') && note.sent ? form.dataset.here : form.dataset.next;
   return note.fields.back || note.path.replace(/\/note\/.*$/, '');
 }
@@ -248,13 +253,11 @@ document.addEventListener('submit', event => {
   const form = event.target;
   const button = event.submitter ?? form.querySelector('button[type=submit]');
   if (!isNote(form)) return;
-  if (button.value === 'different') { // a question, not a note: without a signal the form for looks is at hand
-    if (navigator.onLine) return;
-    event.preventDefault();
-    location.assign(`/space/${encodeURIComponent(form.elements.space.value)}/note/looked`);
+  event.preventDefault();
+  if (button.value === 'different') { // a question, not a note: out of reach of home, though online perhaps, the form for looks is at hand
+    send().then(home => (home ? plainly(form, button) : location.assign(`/space/${encodeURIComponent(form.elements.space.value)}/note/looked`)));
     return;
   }
-  event.preventDefault();
   if (form.dataset.busy) return; // a second touch while the first is kept
   form.dataset.busy = 'yes';
   hold(form, button).catch(() => {
