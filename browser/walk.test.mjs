@@ -219,7 +219,8 @@ describe('quick notes, in at most three taps', () => {
     head.writeUInt32LE(8000, 24); head.writeUInt32LE(8000, 28); head.writeUInt16LE(1, 32); head.writeUInt16LE(8, 34); head.write('data', 36); head.writeUInt32LE(8000, 40);
     await page.setInputFiles('#voice', { name: 'note.wav', mimeType: 'audio/wav', buffer: Buffer.concat([head, Buffer.alloc(8000, 128)]) });
     await page.getByRole('button', { name: 'Gate bed' }).click();
-    await until('kept', async () => (await entries()) === was + 1);
+    await page.waitForURL(/saved=/);
+    assert.equal(await entries(), was + 1);
     await page.goto(`${urls.kept}/space/gate-bed/photos`);
     const length = await page.$eval('audio', a => new Promise(yes => { a.onloadedmetadata = () => yes(a.duration); a.onerror = () => yes(-1); a.load(); a.preload = 'metadata'; a.load(); }));
     assert.ok(Math.abs(length - 1) < 0.05, `it lasts ${length} s`);
