@@ -170,7 +170,7 @@ test('the demonstration garden in at most 200 interactions for its twenty spaces
   const page = await open(s.url);
   const rest = new Hand(page), hand = new Hand(page);
   await rest.fill('at', '47.6 N, 122.3 W');
-  await rest.tap(page.locator('summary'));
+  await rest.tap(page.locator('form.form summary'));
   await rest.fill('name', 'Tern Court');
   await rest.fill('elevation', '50 m');
   await rest.fill('zone', 'America/Los_Angeles');
