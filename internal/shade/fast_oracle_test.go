@@ -161,6 +161,7 @@ func TestFieldAtTheEdges(t *testing.T) {
 		{"facing down", Surface{Name: "ceiling", Middle: geom.Vec{Z: 2}, Along: geom.Vec{Y: 1}, Across: geom.Vec{X: 1}, Length: 1, Width: 1}, nil, 0, 0, "faces no sky"},
 		{"at the foot of an endless wall", level(1, 0.001, 0), []Body{Box("wall", 0, 0.6, 0, EndlessM, 1.2-0.0002, 0, 1e4)}, -1, 0.5, "half the sky"},
 		{"no thickness", level(1, 1, 0), []Body{Box("b", 0, 0, 0, 3, 3, 1, 1), Wall("w", 0, 0, 0, 0, 0, 2), Post("p", 0, 0, 0, 0, 3), Ball("o", 0, 0, 1, 0, 0), {}}, day, 1, "takes no light"},
+		{"a tree on the bed", level(2, 1, 0.4), []Body{Box("bed", 0, 0, 0, 2, 1, 0, 0.4), Tree("t", 0, 0, 3, 4, 1, 0.2, 0.7, 4, 10)}, -1, -1, "no fault; its trunk stands in the middle, which is dark"},
 		{"sun along a fence", level(0.05, 0.05, 0), []Body{Wall("fence", -4, 0, 0, 6, 0, 2)}, -1, -1, "no fault"},
 		{"a tower of 300 m", level(1, 1, 0), []Body{Box("tower", 0, -30, 0, 1e4, 20, 0, 300)}, -1, -1, "no fault"},
 		{"hills all round", level(1, 1, 0), []Body{Horizon("hills", 91)}, 0, 0, "below the skyline"},
