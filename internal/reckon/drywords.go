@@ -103,14 +103,18 @@ func give(a water.Answer, s *water.Space, futures int) string {
 	if a.GiveL <= 0 {
 		return fmt.Sprintf("It can wait for the next visit. It would take %s to fill.", litres(a.LackL.Likely))
 	}
-	sure := chance(ofTwenty(a.ByNext, futures))
+	how := "give " + litres(a.GiveL)
 	switch {
 	case a.HasLine:
-		return fmt.Sprintf("Run its line for about %s: %s. Dry before the next visit: %s.", minutesWords(a.Minutes), litres(a.GiveL), sure)
+		how = fmt.Sprintf("run its line for about %s: %s", minutesWords(a.Minutes), litres(a.GiveL))
 	case a.GiveL > canL*1.5:
-		return fmt.Sprintf("Give %s, %.0f full cans. Dry before the next visit: %s.", litres(a.GiveL), math.Round(a.GiveL/canL), sure)
+		how += fmt.Sprintf(", %.0f full cans", math.Round(a.GiveL/canL))
 	}
-	return fmt.Sprintf("Give %s. Dry before the next visit: %s.", litres(a.GiveL), sure)
+	of20 := ofTwenty(a.ByNext, futures)
+	if of20 < WaterFrom {
+		how = "to be sure, " + how
+	}
+	return sentence(fmt.Sprintf("%s. Dry before the next visit: %s", how, chance(of20)))
 }
 
 func minutesWords(m float64) string {

@@ -12,7 +12,7 @@ import (
 // Watering as work: how likely a space must be to run dry before somebody can
 // come again, and how long carrying takes. Ours.
 const (
-	waterFrom  = 6  // of twenty, from which it is work of the day
+	WaterFrom  = 6  // of twenty, from which it is work of the day
 	waterPress = 11 // of twenty, from which it will not wait
 	canMinutes = 2.0
 )
@@ -41,7 +41,7 @@ func (d *Day) waterTasks(dismissed map[string]string) []Task {
 	}
 	var out []Task
 	for _, row := range d.Dry.Rows {
-		if row.Empty || row.ByNextOf20 < waterFrom {
+		if row.Empty || row.ByNextOf20 < WaterFrom {
 			continue
 		}
 		verb := "water"

@@ -148,18 +148,14 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 		p.Says = "Not reckoned yet."
 		return p, nil
 	}
-	before := 0
 	for _, row := range d.Rows {
 		if row.Empty {
 			p.Empty = append(p.Empty, strings.Join(append([]string{row.Name}, row.Crops...), ": "))
 			continue
 		}
 		p.Rows = append(p.Rows, DryCard{DryRow: row, No: len(p.Rows) + 1, Form: ledger.NewID()})
-		if row.Answer.GiveL > 0 {
-			before++
-		}
 	}
-	p.Says = drySays(p.Rows, before, d.Next)
+	p.Says = drySays(p.Rows, d.Next)
 	if len(p.Rows) > 0 {
 		p.Race = race(d, p.Rows)
 		p.Wets = wetDrawings(p.Rows)
@@ -172,14 +168,33 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 	return p, nil
 }
 
-func drySays(rows []DryCard, before int, next string) string {
+// drySays counts what is likely to run dry, which is work of the day, and what
+// could.
+func drySays(rows []DryCard, next string) string {
+	var likely []string
+	could := 0
+	for _, r := range rows {
+		switch {
+		case r.Answer.GiveL <= 0:
+		case r.ByNextOf20 >= reckon.WaterFrom:
+			likely = append(likely, r.Name)
+		default:
+			could++
+		}
+	}
 	switch {
 	case len(rows) == 0:
 		return "Nothing stands anywhere, so nothing runs dry."
-	case before == 0:
+	case len(likely) == 0 && could == 0:
 		return fmt.Sprintf("Nothing needs water before you are next here, %s.", next)
+	case len(likely) == 0:
+		return fmt.Sprintf("Nothing is likely to run dry before you are next here, %s. To be sure, water %s.", next, plural(could, "space", "spaces"))
 	}
-	return fmt.Sprintf("Water %s now. First is %s.", plural(before, "space", "spaces"), rows[0].Name)
+	s := fmt.Sprintf("Water %s now. First is %s.", plural(len(likely), "space", "spaces"), likely[0])
+	if could > 0 {
+		s += fmt.Sprintf(" To be sure, %d more.", could)
+	}
+	return s
 }
 
 // race draws the bars.

@@ -302,3 +302,28 @@ func TestReadingsAreEntries(t *testing.T) {
 		t.Errorf("%d entries, want the two good ones", len(events))
 	}
 }
+
+// TestDrySaysWhatIsLikely: what is likely to run dry is work of the day; what
+// could is told beside it and not counted as that.
+func TestDrySaysWhatIsLikely(t *testing.T) {
+	row := func(name string, of20 int) DryCard {
+		r := reckon.DryRow{Name: name, ByNextOf20: of20}
+		if of20 > 2 {
+			r.Answer.GiveL = 3
+		}
+		return DryCard{DryRow: r}
+	}
+	for _, tt := range []struct {
+		rows []DryCard
+		want string
+	}{
+		{nil, "Nothing stands anywhere, so nothing runs dry."},
+		{[]DryCard{row("Bag", 1)}, "Nothing needs water before you are next here, in 1 day."},
+		{[]DryCard{row("Bag", 5), row("Tub", 3)}, "Nothing is likely to run dry before you are next here, in 1 day. To be sure, water 2 spaces."},
+		{[]DryCard{row("Bag", 5), row("Tub", 12), row("Bed", 6)}, "Water 2 spaces now. First is Tub. To be sure, 1 more."},
+	} {
+		if got := drySays(tt.rows, "in 1 day"); got != tt.want {
+			t.Errorf("%q, want %q", got, tt.want)
+		}
+	}
+}
