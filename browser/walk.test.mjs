@@ -196,6 +196,25 @@ describe('quick notes, in at most three taps', () => {
   }
   test('picked a bowl', t => tapped(t, [p => p.getByRole('link', { name: 'Picked' }).click(), p => p.getByRole('button', { name: /A bowl: kale/ }).first().click()]));
   test('damp', t => tapped(t, [p => p.getByRole('link', { name: 'Damp?' }).click(), p => p.getByRole('button', { name: /^Damp: Gate bed/ }).click()]));
+  test('a tap while the page still greets home is not left waiting', async () => {
+    const was = await entries();
+    const page = await open(urls.kept);
+    let greeting;
+    const begun = new Promise(yes => { greeting = yes; });
+    await page.route('**/sync', async route => {
+      if (route.request().method() === 'POST' && !route.request().postDataJSON().entries.length) {
+        greeting();
+        await new Promise(r => setTimeout(r, 1500));
+      }
+      await route.continue();
+    });
+    await page.getByRole('link', { name: 'Picked' }).click();
+    await begun;
+    await page.getByRole('button', { name: /A bowl: kale/ }).first().click();
+    await until('the note is home', async () => (await entries()) === was + 1);
+    await page.waitForURL(/saved=/);
+    await page.context().close();
+  });
   test('a photo first, words later', async t => {
     const picture = join(folder, 'bed.png');
     const p = await open(urls.kept + '/modes');

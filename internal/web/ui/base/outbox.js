@@ -215,8 +215,12 @@ async function hold(form, button) {
   delete fields.form;
   const stamped = form.dataset.stamped === 'yes' && fields.day === form.dataset.day;
   await add({ form: id, path: new URL(form.action).pathname, fields, stamped, whole, at: Date.now(), sent: false });
-  const home = await send();
-  const note = (await notes()).find(n => n.form === id) ?? { form: id, whole, sent: true, fields };
+  const own = async () => (await notes()).find(n => n.form === id) ?? { form: id, whole, sent: true, fields };
+  let home = await send(), note = await own();
+  if (home && !note.sent && !note.refused) { // a sending was under way, and had looked before this note was here
+    home = await send();
+    note = await own();
+  }
   if (home && note?.refused) { // the program shows the form again with words at the field
     await drop(id);
     plainly(form, button);
