@@ -95,16 +95,26 @@ func besideLast(g *garden.Garden, size string) (east, north string) {
 
 func metres(x float64) string { return fmt.Sprintf("%g m", math.Round(x*100)/100) }
 
+// asked is the space that a form or an address names; ErrNotThere when the
+// garden has none of that id.
+func (d *described) asked(r *http.Request, v url.Values) (garden.Space, error) {
+	if d.g == nil {
+		return garden.Space{}, ErrNotThere
+	}
+	sp, ok := d.g.Space(garden.SpaceID(or(v.Get("id"), r.URL.Query().Get("id"))))
+	if !ok {
+		return garden.Space{}, ErrNotThere
+	}
+	return sp, nil
+}
+
 // copiesForm makes several spaces like one.
 func (s *site) copiesForm(r *http.Request, d *described, v url.Values) (*FormPage, error) {
-	id := or(v.Get("id"), r.URL.Query().Get("id"))
-	if d.g == nil {
-		return nil, ErrNotThere
+	sp, err := d.asked(r, v)
+	if err != nil {
+		return nil, err
 	}
-	sp, ok := d.g.Space(garden.SpaceID(id))
-	if !ok {
-		return nil, ErrNotThere
-	}
+	id := string(sp.ID)
 	p := s.newForm(r, d, v, "More like "+sp.Name, "/entry/copies")
 	p.Lead = "They stand in a row to the east, empty, each to be moved and named."
 	n := typedIn(v, "count", "1")

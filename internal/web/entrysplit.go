@@ -30,14 +30,11 @@ func splitEnd(sp garden.Space) (long unit.Length, end string) {
 
 // splitForm makes two spaces of one, by a straight cut across it.
 func (s *site) splitForm(r *http.Request, d *described, v url.Values) (*FormPage, error) {
-	id := or(v.Get("id"), r.URL.Query().Get("id"))
-	if d.g == nil {
-		return nil, ErrNotThere
+	sp, err := d.asked(r, v)
+	if err != nil {
+		return nil, err
 	}
-	sp, ok := d.g.Space(garden.SpaceID(id))
-	if !ok {
-		return nil, ErrNotThere
-	}
+	id := string(sp.ID)
 	long, end := splitEnd(sp)
 	p := s.newForm(r, d, v, "Split "+sp.Name, "/entry/split")
 	p.Lead = "The first part keeps its name, its past and what stands in it. The second has the same soil."

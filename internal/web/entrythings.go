@@ -398,14 +398,11 @@ func (p *FormPage) grownIn(d *described, sp garden.Space) []garden.Value {
 
 // endingForm says that a space is gone. Its past stays in the file.
 func (s *site) endingForm(r *http.Request, d *described, v url.Values) (*FormPage, error) {
-	id := or(v.Get("id"), r.URL.Query().Get("id"))
-	if d.g == nil {
-		return nil, ErrNotThere
+	sp, err := d.asked(r, v)
+	if err != nil {
+		return nil, err
 	}
-	sp, ok := d.g.Space(garden.SpaceID(id))
-	if !ok {
-		return nil, ErrNotThere
-	}
+	id := string(sp.ID)
 	p := s.newForm(r, d, v, sp.Name+" is gone", "/entry/ending")
 	p.Lead = "It leaves the plan. Its past stays."
 	p.Groups = []Group{{Fields: []Field{{Name: "on", Label: "Since which day", Sort: "text", Value: typedIn(v, "on", d.today.Long())},
