@@ -27,6 +27,7 @@ type ascent struct {
 	use     []float64   // by price: used at the prices
 	halves  [2]half     // the options are priced in two halves, one after the other or at once
 	workers int
+	turn    way // up and down by turns
 	work    int
 	reach   []float64 // by option: never below its worth when last looked at
 	all     []int32
@@ -43,7 +44,7 @@ type half struct {
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts)), turn: up}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -145,6 +146,10 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 			sum += worth
 			a.takeStay(&e.stays[i], at, eaten)
 		}
+	}
+	a.turn = up + down - a.turn
+	if m.looks = a.turn; len(some) == len(e.opts) {
+		m.looks = both
 	}
 	cut := len(some) / 2
 	parallel(a.workers, len(a.halves), func(k int) {

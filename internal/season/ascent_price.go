@@ -1,8 +1,8 @@
 package season
 
 import (
-	"cmp"
 	"math"
+	"math/bits"
 	"slices"
 )
 
@@ -18,8 +18,13 @@ type offer struct {
 // once and read by all.
 type market struct {
 	e      *expected
-	x      []float64           // prices: rows, then cells
-	offers [][]offer           // by food: cells that pay, best first
+	x      []float64  // prices: rows, then cells
+	offers [][]offer  // by food: cells that pay, best first
+	ranks  [][]uint64 // by food and week, words to a week: which of the offers, by place in that list, are of the week
+	words  int
+	looks  way                 // in which numbers of plants are looked for
+	pays   [][]float64         // by food and cell: what it pays, 0 = nothing
+	order  [][]int32           // by food: its cells, those that pay most first
 	byWeek [][][segments]offer // the same by food and week; those that do not pay have pays 0
 	best   [][]float64         // by food and week of pick: most that a meal picked then can be worth
 	sums   [][]float64         // by space: support prices summed from week 0
@@ -29,15 +34,22 @@ type market struct {
 	parts  int    // first price of a filled part, by level, space and week
 	crowds []bool // by space: such a price is above 0
 	steps  []float64
-	over   []float64
-	due    []float64
+	store  []stored
+	wanted []uint64
 }
 
 func newMarket(e *expected) *market {
 	m := &market{e: e, offers: make([][]offer, len(e.cells)), byWeek: make([][][segments]offer, len(e.cells)), best: make([][]float64, len(e.cells)),
 		sums: make([][]float64, len(e.p.Spaces)), litres: make([][]float64, len(e.p.Spaces)), dear: make([][kinds]bool, len(e.p.Spaces)),
-		crowds: make([]bool, len(e.p.Spaces)), shelf: make([]float64, e.rows.minutes-e.rows.shelf+1), over: make([]float64, e.weeks), due: make([]float64, e.weeks+1)}
+		crowds: make([]bool, len(e.p.Spaces)), shelf: make([]float64, e.rows.minutes-e.rows.shelf+1), store: make([]stored, e.weeks), ranks: make([][]uint64, len(e.cells)), words: (segments*e.weeks + 63) / 64}
+	m.wanted = make([]uint64, m.words)
+	m.pays, m.order = make([][]float64, len(e.cells)), make([][]int32, len(e.cells))
 	for k := range m.best {
+		m.ranks[k] = make([]uint64, m.words*e.weeks)
+		m.pays[k] = make([]float64, len(e.cells[k]))
+		for at := range e.cells[k] {
+			m.order[k] = append(m.order[k], int32(at))
+		}
 		m.best[k] = make([]float64, e.weeks)
 		m.byWeek[k] = make([][segments]offer, e.weeks)
 	}
@@ -50,15 +62,15 @@ func newMarket(e *expected) *market {
 // beside is a market that reads the same prices, with scratch of its own.
 func (m *market) beside() *market {
 	out := *m
-	out.over, out.due, out.steps = make([]float64, len(m.over)), make([]float64, len(m.due)), nil
+	out.store, out.steps, out.wanted = make([]stored, len(m.store)), nil, make([]uint64, m.words)
 	return &out
 }
 
 // follow takes over the prices that another market has opened.
 func (m *market) follow(from *market) {
-	over, due, steps := m.over, m.due, m.steps
+	store, steps, wanted := m.store, m.steps, m.wanted
 	*m = *from
-	m.over, m.due, m.steps = over, due, steps
+	m.store, m.steps, m.wanted = store, steps, wanted
 }
 
 // open reads the prices.
@@ -69,16 +81,25 @@ func (m *market) open(x []float64, cellAt []int) {
 		list := m.offers[k][:0]
 		top := make([]float64, e.weeks)
 		for at, c := range e.cells[k] {
+			m.pays[k][at] = 0
 			if pays := c.worth - x[cellAt[k]+at]; pays > 0 && c.most > 0 {
-				w := at / segments
-				list = append(list, offer{pays, c.most, int32(w), int32(cellAt[k] + at)})
-				top[w] = max(top[w], pays)
+				m.pays[k][at] = pays
+				top[at/segments] = max(top[at/segments], pays)
 			}
 		}
-		slices.SortFunc(list, func(a, b offer) int { return cmp.Or(cmp.Compare(b.pays, a.pays), cmp.Compare(a.at, b.at)) })
+		m.rank(k)
+		for _, at := range m.order[k] {
+			pays := m.pays[k][at]
+			if pays <= 0 {
+				break
+			}
+			list = append(list, offer{pays, e.cells[k][at].most, at / segments, int32(cellAt[k]) + at})
+		}
 		m.offers[k] = list
 		clear(m.byWeek[k])
-		for _, c := range list {
+		clear(m.ranks[k])
+		for rank, c := range list {
+			m.ranks[k][int(c.week)*m.words+rank/64] |= 1 << (rank % 64)
 			row := &m.byWeek[k][c.week]
 			at := 0
 			for row[at].pays > 0 {
@@ -107,6 +128,21 @@ func (m *market) open(x []float64, cellAt []int) {
 	}
 	for i := range len(m.shelf) - 1 {
 		m.shelf[i+1] = m.shelf[i] + x[e.rows.shelf+i]
+	}
+}
+
+// rank puts the cells of a food that pay most first, the earlier of equals; the
+// order of the prices before is nearly right.
+func (m *market) rank(k int) {
+	pays, order := m.pays[k], m.order[k]
+	for i, at := range order {
+		for ; i > 0; i-- {
+			if b := order[i-1]; pays[b] > pays[at] || pays[b] == pays[at] && b < at {
+				break
+			}
+			order[i] = order[i-1]
+		}
+		order[i] = at
 	}
 }
 
@@ -182,50 +218,79 @@ func (m *market) eat(food, lo int, meals []float64, times float64, take func(at 
 		return m.eatFresh(food, lo, meals, times, take)
 	}
 	hi := min(lo+len(meals)+shelf, m.e.weeks)
-	over, due := m.over[:hi-lo], m.due[:hi-lo+1]
-	clear(due)
+	store := m.store[:hi-lo]
 	all := 0.0
-	for k := range over {
+	for k := range store {
 		if k < len(meals) {
 			all += float64(times * meals[k])
 		}
-		over[k] = all
-		if a := k + shelf + 1; a < hi-lo {
-			due[a] = all
+		old := 0.0 // picked so early that it may not be eaten from this week on
+		if k > shelf {
+			old = store[k-shelf-1].over
 		}
+		store[k] = stored{all, all, old, old}
+	}
+	wanted := m.wanted
+	clear(wanted)
+	for at, x := range m.ranks[food][lo*m.words : hi*m.words] {
+		wanted[at%m.words] |= x
 	}
 	worth, left := 0.0, all
-	for _, c := range m.offers[food] {
-		w := int(c.week) - lo
-		if w < 0 || w >= len(over) {
-			continue
-		}
-		x := over[w]
-		for _, y := range over[w+1:] {
-			x = min(x, y)
-		}
-		gone := 0.0
-		for _, y := range due[1 : w+1] {
-			gone = max(gone, y)
-		}
-		if x = min(x-gone, c.most); x <= 1e-12 {
-			continue
-		}
-		worth += float64(c.pays * x)
-		if take != nil {
-			take(c.at, x)
-		}
-		if left -= x; left <= 1e-9*all {
-			break
-		}
-		for b := w; b < len(over); b++ {
-			over[b] -= x
-		}
-		for a := w + 1; a < len(over); a++ {
-			due[a] -= x
+	for word := range wanted {
+		for wanted[word] != 0 {
+			c := &m.offers[food][64*word+bits.TrailingZeros64(wanted[word])]
+			wanted[word] &= wanted[word] - 1
+			w := int(c.week) - lo
+			x, full := store[w].least-store[w].most, true
+			if x > c.most {
+				x, full = c.most, false
+			}
+			if full { // all that could be eaten in this week is, and so it stays
+				for j, gone := range m.ranks[food][int(c.week)*m.words:][:m.words] {
+					wanted[j] &^= gone
+				}
+			}
+			if x <= 1e-12 {
+				continue
+			}
+			worth += float64(c.pays * x)
+			if take != nil {
+				take(c.at, x)
+			}
+			if left -= x; left <= 1e-9*all {
+				return worth
+			}
+			takeFrom(store, w, x)
 		}
 	}
 	return worth
+}
+
+// stored is what is left to eat about one week, seen from it.
+type stored struct {
+	over, least float64 // picked up to the week less eaten up to it; the least of that from here on
+	due, most   float64 // what may not be eaten from the week on less eaten before it; the most of that up to here
+}
+
+// takeFrom eats x in week w.
+func takeFrom(store []stored, w int, x float64) {
+	most := store[w].most
+	for k := w; k < len(store); k++ {
+		s := &store[k]
+		s.over -= x
+		s.least -= x
+		if k == w {
+			continue
+		}
+		s.due -= x
+		if s.due > most {
+			most = s.due
+		}
+		s.most = most
+	}
+	for k := w - 1; k >= 0 && store[k].least > store[k+1].least; k-- {
+		store[k].least = store[k+1].least
+	}
 }
 
 // eatFresh is eat for a food that keeps no week.
@@ -247,6 +312,16 @@ func (m *market) eatFresh(food, lo int, meals []float64, times float64, take fun
 	}
 	return worth
 }
+
+// way is where batch looks for a better number of plants than the likely one.
+// Looks at some of the options take turns, which spares a third of the eating.
+type way int
+
+const (
+	both way = iota
+	up
+	down
+)
 
 // likely is the numbers of plants of an option that were best last time.
 type likely struct{ n, full int32 } // full: with the parts it fills left out
@@ -281,7 +356,7 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 	}
 	n = min(max(int(last.full), o.min), o.max)
 	worth = m.gain(o, n, fixed, plant)
-	for step := 1; n+step <= o.max; {
+	for step := 1; n+step <= o.max && m.looks != down; {
 		if next := m.gain(o, n+step, fixed, plant); next > worth {
 			n, worth = n+step, next
 			step = min(2*step, max(o.max-n, 1))
@@ -291,7 +366,7 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 			step = 1
 		}
 	}
-	for step := 1; n-step >= o.min; {
+	for step := 1; n-step >= o.min && m.looks != up; {
 		if next := m.gain(o, n-step, fixed, plant); next > worth {
 			n, worth = n-step, next
 			step = min(2*step, max(n-o.min, 1))

@@ -25,6 +25,7 @@ import (
 func CheckBound(p *Problem, c *Certificate) float64 {
 	k := check{p: p, c: c}
 	k.stand()
+	k.open()
 	locked := map[int]int{}
 	for _, l := range p.Locks {
 		locked[l.Option] = l.Plants
@@ -61,10 +62,39 @@ func CheckBound(p *Problem, c *Certificate) float64 {
 }
 
 type check struct {
-	p    *Problem
-	c    *Certificate
-	all  [][][4]float64 // [space][week]: taken by all that stands, if nothing is pulled
-	sure [][][4]float64 // the same of what cannot be pulled by then
+	p     *Problem
+	c     *Certificate
+	all   [][][4]float64 // [space][week]: taken by all that stands, if nothing is pulled
+	sure  [][][4]float64 // the same of what cannot be pulled by then
+	cells [][]place      // by food: cells that pay, best first
+	best  [][]float64    // by food and week of picking: the most a meal can pay
+}
+
+// place is a cell that pays at the prices.
+type place struct {
+	week       int
+	most, pays float64
+}
+
+// open lists the cells that pay.
+func (k *check) open() {
+	k.cells, k.best = make([][]place, len(k.p.Foods)), make([][]float64, len(k.p.Foods))
+	for food := range k.cells {
+		k.best[food] = make([]float64, k.p.Weeks)
+		for w := range k.p.Weeks {
+			for step := range 3 {
+				most, pays := k.cell(food, w, step)
+				if pays <= 0 || most <= 0 {
+					continue
+				}
+				k.cells[food] = append(k.cells[food], place{w, most, pays})
+				for a := max(w-k.p.Foods[food].Shelf, 0); a <= w; a++ {
+					k.best[food][a] = math.Max(k.best[food][a], pays)
+				}
+			}
+		}
+		sort.SliceStable(k.cells[food], func(a, b int) bool { return k.cells[food][a].pays > k.cells[food][b].pays })
+	}
 }
 
 func at(row []float64, i int) float64 {
@@ -158,6 +188,9 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 	if locked > 0 {
 		return k.eat(o.Food, meals, float64(locked)) - batch - float64(locked)*plant - k.crowd(o, locked)
 	}
+	if k.atMost(o.Food, meals) <= plant && batch >= 0 {
+		return 0 // no plant pays for itself
+	}
 	best, last := 0.0, math.Inf(-1)
 	for n := max(o.Min, 1); n <= k.most(o); n++ {
 		worth := k.eat(o.Food, meals, float64(n)) - batch - float64(n)*plant
@@ -167,6 +200,16 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 		best, last = math.Max(best, worth-k.crowd(o, n)), worth
 	}
 	return best
+}
+
+// atMost is what a harvest could be worth if all of it were eaten where it pays
+// most.
+func (k *check) atMost(food int, picked []float64) float64 {
+	sum := 0.0
+	for w, x := range picked {
+		sum += x * k.best[food][w]
+	}
+	return sum
 }
 
 // parts is the price of the halves and thirds of a space that so much ground
@@ -346,21 +389,11 @@ func (k *check) eat(food int, picked []float64, times float64) float64 {
 		to--
 	}
 	to = min(to+k.p.Foods[food].Shelf, len(picked))
-	type place struct {
-		week       int
-		most, pays float64
-	}
-	var places []place
-	for w := from; w < to; w++ {
-		for step := range 3 {
-			if most, pays := k.cell(food, w, step); pays > 0 && most > 0 {
-				places = append(places, place{w, most, pays})
-			}
-		}
-	}
-	sort.SliceStable(places, func(a, b int) bool { return places[a].pays > places[b].pays })
 	eaten, worth := make([]float64, len(picked)), 0.0
-	for _, c := range places {
+	for _, c := range k.cells[food] {
+		if c.week < from || c.week >= to {
+			continue
+		}
 		// The least of: picked in a-shelf..b less eaten in a..b, over a <= week <= b.
 		before, left := math.Inf(1), 0.0
 		for a, sum := c.week, 0.0; a >= from; a-- { // a's part: picked a-shelf..week less eaten a..week
