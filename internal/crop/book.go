@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 )
 
 // bookFiles is the built-in book: crops, emergence tables and sources as text.
@@ -20,6 +21,9 @@ type Book struct {
 	Tables []*Table // by name
 
 	varieties []variety // with figures of their own, see WithChanges
+
+	plainly sync.Once
+	names   []called // made by called
 }
 
 // Load reads the built-in book. It never panics: if a file had a fault, the

@@ -2,6 +2,7 @@ package crop
 
 import (
 	"bytes"
+	"math/rand/v2"
 	"os"
 	"reflect"
 	"slices"
@@ -313,5 +314,67 @@ func TestWithLeavesTheBookAlone(t *testing.T) {
 	}
 	if got, _ := b.Crop("carrot"); got.Name != "carrot" {
 		t.Errorf("the built-in book was changed: %q", got.Name)
+	}
+}
+
+// TestNearestMissesNothing: passing over names of other lengths finds what
+// comparing every letter of every name finds, for names with slips in them.
+func TestNearestMissesNothing(t *testing.T) {
+	b := load(t)
+	all := b.called()
+	closest := func(want string, most int, words bool) (ID, int) {
+		best, id := most+1, ID("")
+		for _, c := range all {
+			for _, n := range c.names {
+				of := []string{n}
+				if words {
+					of = strings.Fields(n)
+				}
+				for _, w := range of {
+					if d := distance(want, w); d < best {
+						best, id = d, c.id
+					}
+				}
+			}
+		}
+		return id, best
+	}
+	r := rand.New(rand.NewPCG(7, 1))
+	found := 0
+	for range 500 {
+		of := all[r.IntN(len(all))].names
+		name := []byte(of[r.IntN(len(of))])
+		for range r.IntN(5) {
+			at := r.IntN(len(name) + 1)
+			name = slices.Insert(name, at, byte('a'+r.IntN(26)))
+			if r.IntN(2) == 0 {
+				name = slices.Delete(name, at/2, at/2+1)
+			}
+		}
+		want := plain(string(name))
+		if want == "" {
+			continue
+		}
+		near := 1
+		if len(want) < 5 {
+			near = 0
+		}
+		id, d := closest(want, slips(want), false)
+		if d > slips(want) {
+			id, d = closest(want, near, true)
+			if d > near {
+				id = ""
+			}
+		}
+		got, ok := b.Nearest(string(name))
+		if got != id || ok != (id != "") {
+			t.Errorf("Nearest(%q) = %q, %v; comparing all finds %q", name, got, ok, id)
+		}
+		if ok {
+			found++
+		}
+	}
+	if found < 100 || found == 500 {
+		t.Errorf("%d of 500 names were found: the slips miss the edge", found)
 	}
 }

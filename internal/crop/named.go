@@ -1,5 +1,7 @@
 package crop
 
+import "slices"
+
 // Named finds the crop of exactly this name: a slug, a US or UK name or
 // another common one, whatever the case, hyphens and plurals. Nothing is
 // guessed; see Nearest.
@@ -13,11 +15,9 @@ func (b *Book) Named(name string) (ID, bool) {
 			return c.ID, true
 		}
 	}
-	for _, c := range b.Crops {
-		for _, n := range names(c) {
-			if n == want {
-				return c.ID, true
-			}
+	for _, c := range b.called() {
+		if slices.Contains(c.names, want) {
+			return c.id, true
 		}
 	}
 	return "", false

@@ -1,6 +1,9 @@
 package crop
 
-import "strings"
+import (
+	"strings"
+	"unicode/utf8"
+)
 
 // Nearest finds the crop a name most likely means, for "did you mean". US and
 // UK names, other common names and slugs are known; case, hyphens, plurals and
@@ -10,15 +13,16 @@ func (b *Book) Nearest(name string) (ID, bool) {
 	if want == "" {
 		return "", false
 	}
-	best, id := len(want)+1, ID("")
-	for _, c := range b.Crops { // by ID, so the first of equals is always the same
-		for _, n := range names(c) {
-			if d := distance(want, n); d < best {
-				best, id = d, c.ID
+	most := slips(want)
+	best, id := most+1, ID("")
+	for _, c := range b.called() { // by ID, so the first of equals is always the same
+		for _, n := range c.names {
+			if d := within(want, n, best); d < best {
+				best, id = d, c.id
 			}
 		}
 	}
-	if best <= slips(want) {
+	if best <= most {
 		return id, true
 	}
 	// A word of a name on its own: "bean", "squash", or one with one slip.
@@ -27,11 +31,11 @@ func (b *Book) Nearest(name string) (ID, bool) {
 		near = 0
 	}
 	best = near + 1
-	for _, c := range b.Crops {
-		for _, n := range names(c) {
+	for _, c := range b.called() {
+		for _, n := range c.names {
 			for _, w := range strings.Fields(n) {
-				if d := distance(want, w); d < best {
-					best, id = d, c.ID
+				if d := within(want, w, best); d < best {
+					best, id = d, c.id
 				}
 			}
 		}
@@ -40,6 +44,23 @@ func (b *Book) Nearest(name string) (ID, bool) {
 		return id, true
 	}
 	return "", false
+}
+
+// called is a crop with everything it is called, in plain form.
+type called struct {
+	id    ID
+	names []string
+}
+
+// called lists the crops by ID with their names. They are made plain once: a
+// list of thousands of lines is looked up word by word.
+func (b *Book) called() []called {
+	b.plainly.Do(func() {
+		for _, c := range b.Crops {
+			b.names = append(b.names, called{c.ID, names(c)})
+		}
+	})
+	return b.names
 }
 
 // names are the plain forms of everything a crop is called. A name with a
@@ -80,13 +101,23 @@ func slips(s string) int { return min(3, len([]rune(s))/4) }
 
 // nearest is the closest of some words, within the slips forgiven.
 func nearest(word string, of []string) (string, bool) {
-	best, found := len(word)+1, ""
+	most := max(1, slips(word))
+	best, found := most+1, ""
 	for _, o := range of {
-		if d := distance(word, o); d < best {
+		if d := within(word, o, best); d < best {
 			best, found = d, o
 		}
 	}
-	return found, best <= max(1, slips(word))
+	return found, best <= most
+}
+
+// within is the distance of a and b when it is below most, else most or more.
+// Lengths that far apart are not compared letter by letter.
+func within(a, b string, most int) int {
+	if apart := utf8.RuneCountInString(a) - utf8.RuneCountInString(b); max(apart, -apart) >= most {
+		return most
+	}
+	return distance(a, b)
 }
 
 // distance counts the letters to insert, delete, change or swap with a
