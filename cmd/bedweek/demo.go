@@ -99,6 +99,9 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 	}
 	in := inputs(w, g, book, c, day)
 	in.Demo, in.Progress = true, progress(w)
+	if !*once {
+		w.polite.makeRoom()
+	}
 	ctx, stop := context.WithCancel(w.polite.with(ctx))
 	begin := soonDesk
 	if *once {

@@ -41,7 +41,7 @@ type desk struct {
 
 	mu      sync.Mutex
 	day     *reckon.Day // nil while there is no plan yet
-	untold  bool        // notes may have come since the past was put on day
+	shown   shown       // how far the notes are told on day
 	text    string      // of the garden as last accepted
 	stale   bool        // the garden or the day changed: the ground must be made anew
 	busy    int         // reckonings asked for and not yet done
@@ -138,7 +138,8 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
-		d.day, d.trouble, d.out.last, d.untold = r.Day, "", r, true
+		d.put(r.Day)
+		d.trouble, d.out.last, d.shown.untold = "", r, true
 		d.planned(r, work == d.in.Work, &state)
 	}
 	return nil
@@ -242,29 +243,7 @@ func (d *desk) tell(words string) {
 	}
 	day := *d.day
 	day.Notes = append([]string{words}, day.Notes...)
-	d.day = &day
-}
-
-// Day is the page's day; it is always ready. Notes that came since it was last
-// asked for are put on it together: fifty phones that write cost one page.
-func (d *desk) Day(ctx context.Context) (*reckon.Day, error) {
-	d.turnDay()
-	d.mu.Lock()
-	defer d.mu.Unlock()
-	if !d.untold || d.day == nil {
-		return d.day, nil
-	}
-	events, state, err := d.remembered(ctx, d.in.Garden)
-	if err != nil {
-		return nil, err
-	}
-	day := *d.day
-	day.Spaces = slices.Clone(day.Spaces)
-	d.told.on(&day, events, d.in.Book, d.in.Garden)
-	day.TellYears(events, &state, d.in.Book, d.in.Garden)
-	d.fillOutdoors(d.out.last, &state, &day)
-	d.day, d.untold = &day, false
-	return d.day, nil
+	d.put(&day)
 }
 
 // toFill is the day for a form that is being saved.
@@ -295,9 +274,7 @@ func (d *desk) record(ctx context.Context, kind ledger.Kind, happened cal.Day, p
 	}
 	d.mu.Lock()
 	d.figured(e, body)
-	if d.day != nil {
-		d.day, d.untold = d.day.After(string(kind), body), true
-	}
+	d.note(kind, body)
 	d.mu.Unlock()
 	d.again()
 	return e.ID, nil

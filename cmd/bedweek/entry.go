@@ -51,7 +51,8 @@ func (d *desk) readText(ctx context.Context) error {
 	}
 	if state.GardenText == "" {
 		d.mu.Lock()
-		d.in.Garden, d.ground, d.day, d.stale = nil, nil, nil, true
+		d.in.Garden, d.ground, d.stale = nil, nil, true
+		d.put(nil)
 		d.mu.Unlock()
 		return nil
 	}
@@ -69,8 +70,8 @@ func (d *desk) readText(ctx context.Context) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	d.in.Garden, d.in.Record, d.in.Normals, d.stale, d.trouble = g, c.record, c.normals, true, words
-	if d.day != nil && len(g.Spaces) == 0 {
-		d.day = nil
+	if len(g.Spaces) == 0 {
+		d.put(nil)
 	}
 	return nil
 }
@@ -337,11 +338,8 @@ func (d *desk) appendAll(ctx context.Context, all []web.Happening) error {
 		}
 	}
 	d.mu.Lock()
-	if d.day != nil {
-		for _, h := range all {
-			d.day = d.day.After(string(h.Kind), h.Body)
-		}
-		d.untold = true
+	for _, h := range all {
+		d.note(h.Kind, h.Body)
 	}
 	d.mu.Unlock()
 	d.again()

@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"net/http"
+	"runtime"
 	"sync"
 	"sync/atomic"
 	"time"
@@ -17,12 +18,30 @@ const courtesy = 400 * time.Millisecond
 // request is being answered. The same work is done, only later: the plan found
 // is the same.
 type manners struct {
+	planners  int // processors that planning may use
 	answering atomic.Int32
 	until     atomic.Int64 // nanoseconds since began: no rest before
 	began     time.Time
 }
 
-func newManners() *manners { return &manners{began: time.Now()} }
+func newManners() *manners { return &manners{planners: runtime.GOMAXPROCS(0), began: time.Now()} }
+
+// makeRoom gives those who answer a thread of their own beside those that
+// plan, so that the system lets them in at once. Without it an answer waits for
+// a planner's turn to end, some ten milliseconds at each step of it.
+func (m *manners) makeRoom() {
+	if m != nil {
+		runtime.GOMAXPROCS(m.planners + 1)
+	}
+}
+
+// workers is how many processors planning may use.
+func (m *manners) workers() int {
+	if m == nil {
+		return runtime.GOMAXPROCS(0)
+	}
+	return m.planners
+}
 
 // door counts the requests under way, each for a courtesy's length at most: an
 // upload or a page kept open holds nothing up.

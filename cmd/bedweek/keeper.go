@@ -182,16 +182,7 @@ func (k *keeper) bringIn(ctx context.Context, r io.Reader) (int, error) {
 	return n, err
 }
 
-func (k *keeper) epoch(ctx context.Context) (string, error) {
-	s, err := k.d.led.State(ctx)
-	if err != nil {
-		return "", err
-	}
-	if s.Epoch == "" {
-		return "0", nil
-	}
-	return s.Epoch, nil
-}
+func (k *keeper) epoch(context.Context) (string, error) { return k.d.led.Epoch(), nil }
 
 func (k *keeper) heard(_ context.Context, device string, n int, oldest time.Time) {
 	k.h.mu.Lock()

@@ -5,7 +5,6 @@ import (
 	"fmt"
 	"os"
 	"path/filepath"
-	"runtime"
 	"time"
 
 	"bedweek/internal/cal"
@@ -121,7 +120,7 @@ func inputs(w *world, g *garden.Garden, book *crop.Book, c climate, date cal.Day
 	return &reckon.Inputs{
 		Garden: g, Book: book, Record: c.record, Normals: c.normals, Date: date,
 		Weeks: reckon.DefaultWeeks, Futures: 20, Seed: 1, Work: reckon.DefaultWork,
-		Workers: runtime.GOMAXPROCS(0),
+		Workers: w.polite.workers(),
 		Clock:   func() float64 { return w.now().Sub(began).Seconds() },
 	}
 }

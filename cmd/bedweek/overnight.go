@@ -29,7 +29,7 @@ func (d *desk) turnDay() {
 	if d.day != nil {
 		day := *d.day
 		day.Notes = append([]string{"It is a new day. This is the plan of " + day.Date.Long() + "; that of " + today.Long() + " is being worked out."}, day.Notes...)
-		d.day = &day
+		d.put(&day)
 	}
 	d.mu.Unlock()
 	d.again()

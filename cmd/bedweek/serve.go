@@ -94,6 +94,7 @@ func runServe(ctx context.Context, w *world, args []string) int {
 			return exitNo
 		}
 	}
+	w.polite.makeRoom()
 	h, err := openHouse(w, dir, *port, false, home)
 	if err != nil {
 		fmt.Fprintf(w.err, "bedweek serve: %v\n", err)

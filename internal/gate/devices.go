@@ -28,6 +28,7 @@ type Device struct {
 	Waiting int       `json:"waiting"` // notes it still held when last heard of
 	Heard   time.Time `json:"heard,omitzero"`
 	Oldest  time.Time `json:"oldest,omitzero"`
+	kept    time.Time // when Heard was last written
 }
 
 // devicesName is the file with all devices.
@@ -135,8 +136,12 @@ func (g *Gate) Hear(name string, waiting int, oldest time.Time) {
 	for i := range g.devices {
 		d := &g.devices[i]
 		if d.Name == name && d.Revoked.IsZero() {
+			told := d.Waiting == waiting && (waiting == 0 || d.Oldest.Equal(oldest)) && g.o.Now().Sub(d.kept) < time.Hour
 			d.Waiting, d.Heard, d.Oldest = waiting, g.o.Now(), oldest
-			g.save()
+			if !told { // the disk need not hear each time that all is home
+				d.kept = d.Heard
+				g.save()
+			}
 		}
 	}
 }

@@ -324,3 +324,41 @@ func TestAuthority(t *testing.T) {
 		}
 	}
 }
+
+// TestWhatIsHeardOutlivesTheProgram: a change in what a phone holds is written
+// down at once; that all is home, once an hour.
+func TestWhatIsHeardOutlivesTheProgram(t *testing.T) {
+	g, home, _, _, c := setup(t)
+	pairOne(t, g, home, "Ann's phone")
+	again := func() Device {
+		t.Helper()
+		o, err := Open(g.o)
+		if err != nil || len(o.Devices()) != 1 {
+			t.Fatalf("%v, %v", o.Devices(), err)
+		}
+		return o.Devices()[0]
+	}
+	begun := c.t
+	g.Hear("Ann's phone", 0, time.UnixMilli(0))
+	if d := again(); d.Waiting != 0 || !d.Heard.Equal(begun) {
+		t.Errorf("after the first word: %+v", d)
+	}
+	c.t = begun.Add(time.Minute)
+	g.Hear("Ann's phone", 0, time.UnixMilli(7))
+	if d, now := again(), g.Devices()[0]; !d.Heard.Equal(begun) || !now.Heard.Equal(c.t) {
+		t.Errorf("all is home once more: written %v, told %v", d.Heard, now.Heard)
+	}
+	g.Hear("Ann's phone", 3, begun)
+	if d := again(); d.Waiting != 3 || !d.Oldest.Equal(begun) || !d.Heard.Equal(c.t) {
+		t.Errorf("three wait: %+v", d)
+	}
+	g.Hear("Ann's phone", 0, begun)
+	if d := again(); d.Waiting != 0 {
+		t.Errorf("they came home: %+v", d)
+	}
+	c.t = c.t.Add(2 * time.Hour)
+	g.Hear("Ann's phone", 0, begun)
+	if d := again(); !d.Heard.Equal(c.t) {
+		t.Errorf("two hours later: %+v", d)
+	}
+}

@@ -11,6 +11,7 @@ import (
 	"strconv"
 	"strings"
 	"sync"
+	"sync/atomic"
 	"time"
 )
 
@@ -44,6 +45,8 @@ type Ledger struct {
 	closing  sync.Once
 	backing  sync.Mutex // one backup at a time
 	failed   chan struct{}
+
+	kept atomic.Pointer[kept] // what was last kept, for those who do not wait for the writer
 
 	mu      sync.Mutex // held by the writer for a whole transaction
 	head    mark
@@ -151,6 +154,7 @@ func (l *Ledger) open(steps []migration, present, again bool) error {
 	if l.last, err = openHead(l.dir); err != nil {
 		return err
 	}
+	l.tellKept()
 	if err := l.last.write(l.head); err != nil {
 		return err
 	}

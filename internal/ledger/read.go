@@ -138,9 +138,23 @@ func (l *Ledger) State(ctx context.Context) (State, error) {
 // Head returns the place of the last entry and its chain value: 0 and 32 zero
 // bytes when there is none.
 func (l *Ledger) Head() (seq int64, chain []byte) {
-	l.mu.Lock()
-	defer l.mu.Unlock()
-	return l.head.seq, bytes.Clone(l.head.chain)
+	k := l.kept.Load()
+	return k.seq, bytes.Clone(k.chain)
+}
+
+// Epoch names how often the record was restored and by which entry last, "0" =
+// never. It costs nothing, however long the record is.
+func (l *Ledger) Epoch() string { return l.kept.Load().epoch }
+
+// kept is the place of the last kept entry, and the epoch it belongs to.
+type kept struct {
+	mark
+	epoch string
+}
+
+// tellKept says what is kept now. l.mu is held, and l.work is there.
+func (l *Ledger) tellKept() {
+	l.kept.Store(&kept{l.head, epochMark(l.work.epoch, l.work.epochBy)})
 }
 
 // reload makes the running state again from the file.
@@ -150,6 +164,7 @@ func (l *Ledger) reload(ctx context.Context, db sqlRunner) error {
 		return err
 	}
 	l.work, l.head = replayed(nil, events), last
+	l.tellKept()
 	return nil
 }
 

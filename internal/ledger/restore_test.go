@@ -47,6 +47,9 @@ func TestRestoreIsProven(t *testing.T) {
 	if err != nil || s.Epoch != "1-"+events[2].ID || s.Plantings[0].Picks != 0 {
 		t.Errorf("state %+v, %v; the picking must be gone and the epoch 1", s, err)
 	}
+	if l.Epoch() != s.Epoch {
+		t.Errorf("epoch %q without the state, %q with it", l.Epoch(), s.Epoch)
+	}
 	l.Close()
 	auditClean(t, dir)
 	// What was there lies aside, whole: it opens by itself and has all three.

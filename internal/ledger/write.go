@@ -142,6 +142,7 @@ func (l *Ledger) transact(ctx context.Context, group []*request, early func()) e
 		return l.undo(err)
 	}
 	l.head, l.fresh = b.head, false
+	l.tellKept()
 	if err := l.last.write(l.head); err != nil {
 		return l.stop(err)
 	}

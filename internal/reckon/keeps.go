@@ -27,6 +27,7 @@ func (r *Result) keeps(ctx context.Context) []Keep {
 	if study == nil {
 		return nil
 	}
+	study.Workers = r.in.Workers
 	var out []Keep
 	for i, s := range r.model.stays {
 		st := r.Problem.Stays[i]

@@ -3,7 +3,6 @@ package season
 import (
 	"cmp"
 	"context"
-	"runtime"
 	"slices"
 )
 
@@ -26,7 +25,7 @@ func (y *Study) KeepCurve(ctx context.Context, stay int, weeks []int, work int) 
 	free.settleIn(ctx, 2*work)
 	out := make([]Forced, len(weeks))
 	walks := make([]*walk, len(weeks))
-	parallel(runtime.GOMAXPROCS(0), len(weeks), func(i int) {
+	parallel(y.Workers, len(weeks), func(i int) {
 		out[i] = Forced{Week: weeks[i], Next: -1}
 		w := y.walkIn(spaces, -1, &free.best)
 		if !w.forcePull(stay, weeks[i]) {

@@ -13,6 +13,8 @@ import (
 // compares. Its methods may be called at the same time. Results do not depend
 // on the number of processors.
 type Study struct {
+	Workers int // at once; 0 = 1. The answers do not depend on it
+
 	m      *model
 	plan   Plan
 	dull   []bool
