@@ -26,7 +26,8 @@ func (r *Result) weighDelays(tasks []Task, keeps []Keep) {
 		switch t.Verb {
 		case "pick":
 			if i, ok := stay[t.Planting]; ok {
-				t.DayCost = passes(m.stays[i].crop) * mean(firstWeek(m.p.Stays[i].Meals)) / 7
+				s := m.stays[i]
+				t.DayCost = passes(s.crop) * s.ready(r.in.Date) * mean(firstWeek(m.p.Stays[i].Meals)) / 7
 			}
 		case "cover":
 			if i, ok := stay[t.Planting]; ok && t.Answer.OfTwenty >= 0 {
@@ -59,10 +60,10 @@ func passes(c *crop.Crop) float64 {
 
 // firstWeek is the first week's meals of each future.
 func firstWeek(rows [][]float32) []float64 {
-	var out []float64
-	for _, row := range rows {
+	out := make([]float64, len(rows))
+	for f, row := range rows {
 		if len(row) > 0 {
-			out = append(out, float64(row[0]))
+			out[f] = float64(row[0])
 		}
 	}
 	return out

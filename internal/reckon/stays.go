@@ -27,6 +27,7 @@ type standing struct {
 	keep    bool
 	tray    bool
 	seen    cal.Day // last looked at, picked or counted; 0 = nobody said
+	picked  cal.Day // last picked; 0 = never, as far as told
 	assumed bool    // only taken to be as planned; see ledger.Assumed
 	growth  stand.Growth
 }
@@ -136,7 +137,7 @@ func applyLedger(in *Inputs, s *standing, p ledger.Planting) bool {
 		s.count = p.Count
 	}
 	s.assumed = in.State.StillAssumed(p)
-	s.seen = max(p.LookedOn, p.LastPick)
+	s.seen, s.picked = max(p.LookedOn, p.LastPick), p.LastPick
 	if p.Looks != "" {
 		s.looks = p.Looks
 	}

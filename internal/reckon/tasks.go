@@ -101,20 +101,20 @@ func (r *Result) pickTasks() []Task {
 		if st.Food < 0 || r.Plan.Pull[i] < 0 {
 			continue
 		}
-		var now []float64
+		now := firstWeek(st.Meals)
 		n := 0
-		for _, row := range st.Meals {
-			v := 0.0
-			if len(row) > 0 {
-				v = float64(row[0])
-			}
-			if v > 0.25 {
+		for f := range now {
+			now[f] *= s.ready(r.in.Date)
+			if now[f] > 0.25 {
 				n++
 			}
-			now = append(now, v)
 		}
 		if mean(now) < 0.4 {
 			continue
+		}
+		when := "this week"
+		if s.ready(r.in.Date) < 1 {
+			when = "since " + s.picked.Short()
 		}
 		t := r.task(s.space, "pick", named(s.crop, s.variety, s.oneOf), s.id)
 		t.Crop, t.Event, t.Minutes = string(s.crop.ID), "picked", int(s.crop.MinutesPick+0.5)
@@ -122,7 +122,7 @@ func (r *Result) pickTasks() []Task {
 		t.Pressing = s.crop.Harvest == crop.Fruiting || s.crop.Harvest == crop.Flush
 		k := ofTwenty(n, len(now))
 		t.Answer = Answer{
-			Verdict:  sentence(fmt.Sprintf("pick %s in %s: %s this week", t.Object, t.SpaceName, span(quantile(now, 0.1), quantile(now, 0.9)))),
+			Verdict:  sentence(fmt.Sprintf("pick %s in %s: %s %s", t.Object, t.SpaceName, span(quantile(now, 0.1), quantile(now, 0.9)), when)),
 			Reason:   pickReason(s.crop),
 			Sure:     chance(k),
 			OfTwenty: k,
@@ -135,6 +135,16 @@ func (r *Result) pickTasks() []Task {
 		out = append(out, t)
 	}
 	return out
+}
+
+// ready is the share of a week's picking that hangs there on a day: all of it,
+// unless it was picked within the week, for then what is there has come since.
+// That a picking takes all that is ready is ours.
+func (s standing) ready(on cal.Day) float64 {
+	if s.picked == 0 || s.picked > on {
+		return 1
+	}
+	return min(1, float64(on-s.picked)/7)
 }
 
 func pickReason(c *crop.Crop) string {

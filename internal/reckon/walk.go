@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"fmt"
+	"slices"
 	"sort"
 	"strings"
 
@@ -213,9 +214,10 @@ func (d *Day) minutesFor(ask WalkAsk, who PersonDay, known bool) (int, string) {
 	return max(15, int(d.Minutes/7+0.5)), fmt.Sprintf("The garden has %.0f minutes a week: a day's share.", d.Minutes)
 }
 
-// fits takes tasks by worth until the time is used: what ends today, what
-// presses, then what a day's wait costs for each minute. A task that is too
-// long is passed over for shorter ones.
+// fits takes tasks until the time is used: what ends today, then what presses
+// and cannot be counted in meals; then those that together lose the most by
+// waiting; then the rest, the soonest end first. A task that is too long is
+// passed over for shorter ones.
 func fits(tasks []Task, minutes int, today cal.Day) (chosen, over []Task) {
 	order := make([]int, len(tasks))
 	for i := range order {
@@ -226,22 +228,31 @@ func fits(tasks []Task, minutes int, today cal.Day) (chosen, over []Task) {
 		if p, q := urgency(x, today), urgency(y, today); p != q {
 			return p > q
 		}
-		if p, q := worthMinute(x), worthMinute(y); p != q {
-			return p > q
-		}
 		if p, q := lastDay(x), lastDay(y); p != q {
 			return p < q
 		}
 		return x.ID < y.ID
 	})
 	in := make([]bool, len(tasks))
-	used := 0
-	for _, i := range order {
-		if minutes == AllMinutes || used+tasks[i].Minutes <= minutes {
+	left := minutes
+	take := func(i int) {
+		if minutes == AllMinutes || tasks[i].Minutes <= left {
 			in[i] = true
-			used += tasks[i].Minutes
-		} else {
-			over = append(over, tasks[i])
+			left -= tasks[i].Minutes
+		}
+	}
+	first, _ := slices.BinarySearchFunc(order, weighed, func(i, of int) int { return of - urgency(tasks[i], today) })
+	for _, i := range order[:first] {
+		take(i)
+	}
+	if minutes != AllMinutes {
+		for _, i := range dearest(tasks, order[first:], left, today) {
+			take(i)
+		}
+	}
+	for _, i := range order[first:] {
+		if !in[i] {
+			take(i)
 		}
 	}
 	for i, t := range tasks {
@@ -249,20 +260,78 @@ func fits(tasks []Task, minutes int, today cal.Day) (chosen, over []Task) {
 			chosen = append(chosen, t)
 		}
 	}
+	for _, i := range order {
+		if !in[i] {
+			over = append(over, tasks[i])
+		}
+	}
+	sort.SliceStable(over, func(a, b int) bool {
+		if p, q := urgency(over[a], today), urgency(over[b], today); p != q {
+			return p > q
+		}
+		return waitLoses(over[a], today) > waitLoses(over[b], today)
+	})
 	return chosen, over
 }
+
+// weighed is the urgency of what is taken by what its wait loses.
+const weighed = 1
 
 func urgency(t Task, today cal.Day) int {
 	switch {
 	case t.Pressing && t.Until != 0 && t.Until <= today:
+		return 3
+	case t.Pressing && t.DayCost < 0:
 		return 2
-	case t.Pressing:
-		return 1
+	case t.DayCost > 0:
+		return weighed
 	}
 	return 0
 }
 
-func worthMinute(t Task) float64 { return max(0, t.DayCost) / float64(max(1, t.Minutes)) }
+// waitLoses is what is lost, in meals, if a task is not done today. A start
+// whose window closes has a week's loss to spread over fewer and fewer days: a
+// day that is let go is one of the last.
+func waitLoses(t Task, today cal.Day) float64 {
+	switch t.Verb {
+	case "sow", "set out", "plant":
+		if t.Until != 0 {
+			return t.DayCost * max(1, 7/float64(max(1, t.Until-today+1)))
+		}
+	}
+	return t.DayCost
+}
+
+// dearest picks those of the weighed tasks that fit the minutes and together
+// lose the most by waiting: every minute in turn asks which set is best with
+// it. Ties go to the earlier in order.
+func dearest(tasks []Task, order []int, minutes int, today cal.Day) []int {
+	if minutes <= 0 {
+		return nil
+	}
+	lost := make([]float64, minutes+1) // by the minutes used
+	taken := make([][]bool, len(order))
+	for k, i := range order {
+		taken[k] = make([]bool, minutes+1)
+		t := tasks[i]
+		if urgency(t, today) != weighed || t.Minutes > minutes {
+			continue
+		}
+		for m := minutes; m >= max(0, t.Minutes); m-- {
+			if with := lost[m-t.Minutes] + waitLoses(t, today); with > lost[m]+1e-9 {
+				lost[m], taken[k][m] = with, true
+			}
+		}
+	}
+	var out []int
+	for k, m := len(order)-1, minutes; k >= 0; k-- {
+		if taken[k][m] {
+			out = append(out, order[k])
+			m -= tasks[order[k]].Minutes
+		}
+	}
+	return out
+}
 
 // lastDay is until when a task may wait; far off when no end is known.
 func lastDay(t Task) cal.Day {

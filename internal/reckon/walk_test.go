@@ -1,6 +1,9 @@
 package reckon
 
 import (
+	"fmt"
+	"math"
+	"math/rand/v2"
 	"strings"
 	"testing"
 
@@ -64,6 +67,115 @@ func TestWalkIsCutByWorth(t *testing.T) {
 	w := aDay().Walk(WalkAsk{})
 	if w.Stops[0].Where != "Stop 1 of 3, left side" || w.Flags[0].Minutes != 20 || w.Flags[1].Hollow || !strings.Contains(w.Share, "210 minutes a week") {
 		t.Errorf("the walk says %q, %+v, %q", w.Stops[0].Where, w.Flags, w.Share)
+	}
+}
+
+// TestClosingWindowBeatsShortPickings: five pickings of three minutes fill a
+// quarter of an hour while a sowing can wait, and give way when its last days
+// come; what a day's wait costs is the same all the while.
+func TestClosingWindowBeatsShortPickings(t *testing.T) {
+	for _, tt := range []struct {
+		days int
+		want string
+	}{{20, "pqrst"}, {6, "pqrst"}, {2, "px"}, {0, "px"}} {
+		d := &Day{Date: cal.Of(2015, 4, 8), Spaces: []SpaceDay{{ID: "bed"}}}
+		for _, id := range []string{"p", "q", "r", "s", "t"} {
+			d.Today = append(d.Today, Task{ID: id, Space: "bed", Verb: "pick", Minutes: 3, Until: d.Date + 4, DayCost: 0.06})
+		}
+		d.Today = append(d.Today, Task{ID: "x", Space: "bed", Verb: "sow", Minutes: 10, Until: d.Date + cal.Day(tt.days), DayCost: 0.14})
+		if got := ids(d.Walk(WalkAsk{Minutes: 15}).Stops); got != tt.want {
+			t.Errorf("the window closes in %d days: stops %q, want %q", tt.days, got, tt.want)
+		}
+	}
+}
+
+// TestWalkLosesTheLeast: of all sets that fit the minutes, tried one by one,
+// none loses more by waiting than the chosen one.
+func TestWalkLosesTheLeast(t *testing.T) {
+	r := rand.New(rand.NewPCG(3, 5))
+	today := cal.Of(2015, 4, 8)
+	for round := range 200 {
+		tasks := make([]Task, 1+r.IntN(9))
+		for i := range tasks {
+			tasks[i] = Task{ID: string(rune('a' + i)), Verb: []string{"pick", "sow", "pull"}[r.IntN(3)], Minutes: r.IntN(25), DayCost: 0.01 + r.Float64(), Until: today + cal.Day(r.IntN(12))}
+		}
+		minutes := r.IntN(70)
+		sum := func(set []Task) (lost float64, used int) {
+			for _, x := range set {
+				lost, used = lost+waitLoses(x, today), used+x.Minutes
+			}
+			return lost, used
+		}
+		best := 0.0
+		for mask := range 1 << len(tasks) {
+			var set []Task
+			for i, x := range tasks {
+				if mask>>i&1 == 1 {
+					set = append(set, x)
+				}
+			}
+			if lost, used := sum(set); used <= minutes {
+				best = max(best, lost)
+			}
+		}
+		chosen, over := fits(tasks, minutes, today)
+		if got, used := sum(chosen); math.Abs(got-best) > 1e-6 || used > minutes || len(chosen)+len(over) != len(tasks) {
+			t.Fatalf("round %d: %d minutes of %d, %v meals, best %v", round, used, minutes, got, best)
+		}
+	}
+}
+
+// TestPickedLatelyWaits: what was picked yesterday has a seventh of a week on
+// it, and the demo's list asks for it again only when a meal's share has come.
+func TestPickedLatelyWaits(t *testing.T) {
+	for _, tt := range []struct {
+		ago  cal.Day
+		want float64
+	}{{0, 0}, {1, 1.0 / 7}, {7, 1}, {30, 1}} {
+		if got := (standing{picked: 100 - tt.ago}).ready(100); math.Abs(got-tt.want) > 1e-9 {
+			t.Errorf("picked %d days ago: %v is ready, want %v", tt.ago, got, tt.want)
+		}
+	}
+	if got := (standing{}).ready(100); got != 1 {
+		t.Errorf("never picked: %v is ready, want all", got)
+	}
+	r := demoPlan(t, demoCases()[0])
+	before := r.pickTasks()
+	if len(before) < 3 {
+		t.Fatalf("%d pickings in the demo's April", len(before))
+	}
+	for i := range r.model.stays {
+		s := &r.model.stays[i]
+		if s.id != before[0].Planting {
+			continue
+		}
+		was := s.picked
+		defer func() { s.picked = was }()
+		s.picked = r.in.Date
+	}
+	after := r.pickTasks()
+	if len(after) != len(before)-1 || after[0].ID == before[0].ID {
+		t.Errorf("%s was picked today; the list had %d pickings and has %d", before[0].Planting, len(before), len(after))
+	}
+}
+
+// TestSeatsWithWork: a seat from which nothing of today is reached is not
+// offered, seats that reach the same are offered once, the most work first.
+func TestSeatsWithWork(t *testing.T) {
+	d := aDay()
+	d.Spaces = append(d.Spaces, SpaceDay{ID: "bare", Name: "Bare bed", Near: []string{"bare"}}, SpaceDay{ID: "by", Name: "Beside the high bed", Near: []string{"by", "high"}})
+	said := func(person string) string {
+		s := ""
+		for _, x := range d.Seats(person) {
+			s += fmt.Sprintf("%s %d;", x.Space, x.Tasks)
+		}
+		return s
+	}
+	if got := said(""); got != "low 3;high 2;" {
+		t.Errorf("seats for anybody: %q", got)
+	}
+	if got := said("ann"); got != "high 2;" {
+		t.Errorf("seats for Ann, who does not reach the low bed: %q", got)
 	}
 }
 

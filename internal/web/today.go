@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 	"net/url"
+	"slices"
 	"strings"
 
 	"bedweek/internal/cal"
@@ -123,16 +124,27 @@ func whose(day *reckon.Day, ask reckon.WalkAsk) WalkForm {
 		f.People = append(f.People, Option{Value: p.ID, Words: words})
 	}
 	f.People = choose(f.People, ask.Person)
-	f.Seats = []Option{{Value: "", Words: "Moving about"}}
-	for _, sp := range day.Spaces {
-		f.Seats = append(f.Seats, Option{Value: sp.ID, Words: "Only from my seat at: " + sp.Name})
-	}
-	f.Seats = choose(f.Seats, ask.Seat)
+	f.Seats = choose(seats(day, ask), ask.Seat)
 	for _, m := range walkMinutes {
 		m.Chosen = minutesOf[m.Value] == ask.Minutes
 		f.Minutes = append(f.Minutes, m)
 	}
 	return f
+}
+
+// seats are the places to sit with something to do in reach, and the one that
+// is chosen.
+func seats(day *reckon.Day, ask reckon.WalkAsk) []Option {
+	out := []Option{{Value: "", Words: "Moving about"}}
+	for _, seat := range day.Seats(ask.Person) {
+		out = append(out, Option{Value: seat.Space, Words: fmt.Sprintf("Seated at %s: %d to do", seat.Name, seat.Tasks)})
+	}
+	for _, sp := range day.Spaces {
+		if sp.ID == ask.Seat && !slices.ContainsFunc(out, func(o Option) bool { return o.Value == sp.ID }) {
+			out = append(out, Option{Value: sp.ID, Words: "Seated at " + sp.Name})
+		}
+	}
+	return out
 }
 
 // didIt is the word on the first button.
