@@ -4,6 +4,7 @@ import (
 	"net/http"
 
 	"bedweek/internal/ledger"
+	"bedweek/internal/reckon"
 )
 
 // Searching is the search going on behind the pages.
@@ -22,6 +23,26 @@ func (s *site) searching() *Searching {
 		return nil
 	}
 	return &Searching{Words: words, Form: ledger.NewID()}
+}
+
+// Meanwhile says that what a page shows is about to change, and how to see it.
+type Meanwhile struct {
+	Words string
+	Again string // the page's own address
+}
+
+// meanwhile is what goes on behind a page; nil = nothing.
+func (s *site) meanwhile(r *http.Request, day *reckon.Day) *Meanwhile {
+	m := &Meanwhile{Again: r.URL.Path}
+	switch x := s.searching(); {
+	case len(day.Notes) > 0 && day.Notes[0] == reckon.Anew:
+		m.Words = "The plan is being worked out anew, which takes some seconds. What stands here is from before and can be read meanwhile."
+	case x != nil:
+		m.Words = x.Words + " What stands here holds meanwhile."
+	default:
+		return nil
+	}
+	return m
 }
 
 // enough ends the search under way; its best plan so far is then worked out.

@@ -217,6 +217,8 @@ type Frame struct {
 	Mode    string // bed, big or dark; "" = plain
 	Asks    bool   // there are pages about wishes, what-ifs and reasons
 	Bare    bool   // no menu, nothing about the garden
+
+	Meanwhile *Meanwhile // nil = nothing goes on behind the page
 }
 
 func (f *Frame) frame() *Frame { return f }
@@ -242,6 +244,7 @@ func (s *site) framed(r *http.Request, day *reckon.Day, title, here string) Fram
 		f.Printed = weekday(day.Date) // the demo's own clock
 	}
 	f.Until = goodUntil(day).Long()
+	f.Meanwhile = s.meanwhile(r, day)
 	f.Scan = pageCode(r)
 	if d, ok := s.sent.get(r.URL.Query().Get("saved")); ok {
 		f.Saved = &Saved{Words: d.words, Event: d.event, Undo: d.undo, Form: ledger.NewID(), Back: r.URL.Path}

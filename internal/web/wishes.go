@@ -218,7 +218,7 @@ func (s *site) saveWish(w http.ResponseWriter, r *http.Request) {
 			return done{}, err
 		}
 		event, err := s.o.Record(withForm(r, r.PostForm.Get("form")), kind, day.Date, "", body)
-		return done{event: event, words: words + " The plan takes it up.", back: "/wishes", undo: true}, err
+		return done{event: event, words: words + " The plan is being worked out with it.", back: "/wishes", undo: true}, err
 	})
 	if err == nil {
 		return
@@ -258,19 +258,21 @@ func (s *site) wishOf(r *http.Request, day *reckon.Day, f faults) (ledger.Kind, 
 		}
 		return ledger.PlanKept, *k, "The plan is kept as \"" + k.Name + "\".", nil
 	case ledger.WishLock, ledger.WishRefuse:
+		words = "Kept as planned: "
+		if b.What == ledger.WishRefuse {
+			words = "Not this: "
+		}
 		l, ok := plannedLine(day, v.Get("line"))
 		if at := v.Get("mend"); at != "" && b.What == ledger.WishLock {
 			l, ok = mendLineOf(day, at)
+			words = "Taken into the plan: "
 		}
 		if !ok {
 			return "", nil, "", errGone
 		}
 		b.Space, b.Crop, b.Way, b.Plants = l.Space, l.CropID, l.Way, l.Plants
 		b.Since, b.Until = l.In.Likely.Monday(), max(l.Holds, l.In.Likely.Monday())
-		words = "Kept as planned: " + l.Crop + "."
-		if b.What == ledger.WishRefuse {
-			words = "Not this: " + l.Crop + "."
-		}
+		words += l.Crop + "."
 	case ledger.WishWant:
 		b.Food = f.oneOf(v, "food", foodChoices(day), "Choose a food.")
 		x, ok := decimal(v.Get("meals"))
