@@ -36,7 +36,10 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	sides := sides(in.Garden)
 	d.Table = r.table(d.WeekOf)
 	t := in.now()
-	if !in.Quick && !in.stopped() {
+	switch {
+	case in.Quick:
+		r.mendsBefore(d, in.Before)
+	case !in.stopped():
 		r.mendTable(ctx, d.Table)
 	}
 	seconds["mending the table"] = in.now() - t

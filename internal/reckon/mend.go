@@ -19,6 +19,7 @@ type Hole struct {
 	Asked    bool   // mends were looked for
 	Tried    int    // possible starts that were priced
 	Mends    []Mend // best first
+	Old      bool   // they are of the plan before a note, and are looked for again
 	Words    string // why there is none, "" else
 	Ends     string // what of the plan ends it, a sentence; "" = nothing known
 }
@@ -103,7 +104,7 @@ func (r *Result) mendTable(ctx context.Context, rows []FoodRow) {
 			f := food[rows[i].Food]
 			h.Ends = r.endsHole(f, h)
 			if study == nil || r.in.Quick || r.in.Work < mendFrom {
-				h.Words = "What would mend it is looked for in the longer search, some seconds from now."
+				h.Words = mendsLater
 				continue
 			}
 			h.Asked = true
@@ -131,6 +132,38 @@ func (r *Result) mendTable(ctx context.Context, rows []FoodRow) {
 			h.choose()
 			if h.Asked && len(h.Mends) == 0 {
 				h.Words = r.noMend(food[rows[i].Food], h)
+			}
+		}
+	}
+}
+
+const mendsLater = "What would mend it is looked for in the longer search, some seconds from now."
+
+// mendsBefore carries over what the day before a note told of the same holes,
+// until the longer search looks again; what the plan took up is left out.
+func (r *Result) mendsBefore(d, before *Day) {
+	planned := map[string]bool{}
+	for _, pl := range r.Plan.Plantings {
+		planned[r.Problem.Options[pl.Option].ID] = true
+	}
+	told := map[string][]Mend{}
+	if before != nil && len(before.WeekOf) > 0 && before.WeekOf[0] == d.WeekOf[0] {
+		for _, row := range before.Table {
+			for _, h := range row.Holes {
+				told[row.Food] = append(told[row.Food], h.Mends...)
+			}
+		}
+	}
+	for i := range d.Table {
+		for _, k := range longest(d.Table[i].Holes) {
+			h := &d.Table[i].Holes[k]
+			for _, m := range told[d.Table[i].Food] {
+				if m.First >= h.From && m.Last <= h.To && !planned[m.Option] {
+					h.Mends, h.Old = append(h.Mends, m), true
+				}
+			}
+			if !h.Old {
+				h.Words = mendsLater
 			}
 		}
 	}

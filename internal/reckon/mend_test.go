@@ -1,6 +1,7 @@
 package reckon
 
 import (
+	"slices"
 	"testing"
 
 	"bedweek/internal/cal"
@@ -84,5 +85,40 @@ func TestMendsHoldWhatTheyPromise(t *testing.T) {
 	}
 	if told < 20 {
 		t.Errorf("%d mends told in three gardens; the test sees nothing", told)
+	}
+}
+
+// TestMendsStandUntilLookedForAgain: after a note, until the longer search is
+// done, a hole keeps what the day before told of it, but not what the plan has
+// taken up, nor what lies in weeks that are no hole any more.
+func TestMendsStandUntilLookedForAgain(t *testing.T) {
+	r := demoPlan(t, demoCases()[0])
+	fresh := func() *Day {
+		d := &Day{WeekOf: make([]cal.Day, len(r.Problem.Foods[0].Want))}
+		for w := range d.WeekOf {
+			d.WeekOf[w] = r.Problem.Start + cal.Day(7*w)
+		}
+		d.Table = r.table(d.WeekOf)
+		return d
+	}
+	before, d := fresh(), fresh()
+	row := slices.IndexFunc(d.Table, func(f FoodRow) bool { return len(f.Holes) > 0 })
+	if row < 0 {
+		t.Fatal("the demo's April has no hole")
+	}
+	at := longest(d.Table[row].Holes)[0]
+	h := &before.Table[row].Holes[at]
+	taken := r.Problem.Options[r.Plan.Plantings[0].Option].ID
+	h.Mends = []Mend{{Option: "kept", First: h.From, Last: h.From}, {Option: taken, First: h.From, Last: h.From}, {Option: "elsewhere", First: h.To + 1, Last: h.To + 1}}
+	r.mendsBefore(d, before)
+	got := d.Table[row].Holes[at]
+	if len(got.Mends) != 1 || got.Mends[0].Option != "kept" || !got.Old || got.Words != "" {
+		t.Errorf("carried over: %+v, want the one that is neither taken nor elsewhere", got)
+	}
+	before.WeekOf[0] -= 7
+	d = fresh()
+	r.mendsBefore(d, before)
+	if got := d.Table[row].Holes[at]; len(got.Mends) != 0 || got.Words != mendsLater {
+		t.Errorf("of another week's day: %+v, want none", got)
 	}
 }
