@@ -5,6 +5,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"os"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -37,8 +38,16 @@ type windowJSON struct {
 	AllYear bool        `json:"all_year"`
 	Quick   int         `json:"quick_days,omitempty"`
 	Works   []rangeJSON `json:"works"`
+	Kinds   []kindJSON  `json:"only_kinds,omitempty"`
 	Best    []rangeJSON `json:"best"`
 	Picks   []pickJSON  `json:"first_pick"`
+}
+
+type kindJSON struct {
+	Kind string `json:"kind"`
+	Days int    `json:"days"`
+	From string `json:"from"`
+	To   string `json:"to"`
 }
 
 type rangeJSON struct {
@@ -177,6 +186,9 @@ func monthDay(d cal.Day) string { return d.String()[5:] }
 
 func asWindowJSON(r stand.Window) windowJSON {
 	j := windowJSON{Crop: string(r.Crop), Way: string(r.Way), AllYear: r.AllYear, Quick: r.Quick, Works: ranges(r.Works), Best: ranges(r.Best), Picks: []pickJSON{}}
+	for _, k := range r.Kinds {
+		j.Kinds = append(j.Kinds, kindJSON{string(k.Kind), k.Days, monthDay(k.From), monthDay(k.To)})
+	}
 	for _, p := range r.Picks {
 		j.Picks = append(j.Picks, pickJSON{monthDay(p.Start), monthDay(p.First.Early), monthDay(p.First.Likely), monthDay(p.First.Late)})
 	}
@@ -218,7 +230,14 @@ func printWindow(w *world, book *crop.Book, r stand.Window) {
 				x.From.Short(), endCount(x.SuccessFrom, x.WaitFrom), x.LimitFrom, x.To.Short(), endCount(x.SuccessTo, x.WaitTo), x.LimitTo)
 		}
 	}
-	if r.Quick > 0 {
+	for _, k := range r.Kinds {
+		with := "with "
+		if k.Kind == stand.CutYoung {
+			with = ""
+		}
+		fmt.Fprintf(w.out, "   only  %s to %s %s%s (%d days)\n", k.From.Short(), k.To.Short(), with, k.Kind, k.Days)
+	}
+	if r.Quick > 0 && !slices.ContainsFunc(r.Kinds, func(k stand.KindRange) bool { return k.Kind == stand.Quick }) {
 		fmt.Fprintf(w.out, "   the middle varieties hardly have time here; quick ones are ready in about %d days\n", r.Quick)
 	}
 	for _, p := range r.Picks {

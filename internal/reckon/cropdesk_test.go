@@ -137,6 +137,29 @@ func TestQuickVarietiesAreTold(t *testing.T) {
 	}
 }
 
+// TestKindsAreTold: days on which only one kind of variety works are told with
+// the kind, and quick kinds are not told twice.
+func TestKindsAreTold(t *testing.T) {
+	works := stand.Range{From: cal.Of(2030, 3, 1), To: cal.Of(2030, 8, 31), LimitFrom: stand.SoilCold, LimitTo: stand.ShortDay}
+	w := stand.Window{Way: crop.Sow, Quick: 80, Works: []stand.Range{works}, Kinds: []stand.KindRange{
+		{Kind: stand.SlowBolt, Days: 46, From: cal.Of(2030, 5, 4), To: cal.Of(2030, 6, 22)},
+		{Kind: stand.CutYoung, Days: 28, From: cal.Of(2030, 8, 10), To: cal.Of(2030, 8, 31)},
+	}}
+	for _, want := range []string{
+		"4 May to 22 June only kinds slow to bolt work.",
+		"10 August to 31 August only young leaves will come of it: sow thickly and cut after about 28 days.",
+		"Quick ones, of about 80 days",
+	} {
+		if s := windowSays(w); !strings.Contains(s, want) {
+			t.Errorf("the words lack %q: %q", want, s)
+		}
+	}
+	w.Kinds = []stand.KindRange{{Kind: stand.Quick, Days: 80, From: works.From, To: works.To}}
+	if s := windowSays(w); !strings.Contains(s, "Then only quick kinds work, of about 80 days.") || strings.Contains(s, "Quick ones") {
+		t.Errorf("want quick kinds told once: %q", s)
+	}
+}
+
 // TestWaitingIsTold: where a window opens while in some years it is still too
 // cold, the answer says so beside its count.
 func TestWaitingIsTold(t *testing.T) {

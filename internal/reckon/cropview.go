@@ -228,7 +228,7 @@ func windowSays(w stand.Window) string {
 	head := capital(wayVerb(w.Way))
 	switch {
 	case w.AllYear:
-		return head + " on any day of the year."
+		return head + " on any day of the year." + kindsSay(w)
 	case len(w.Works) == 0:
 		return head + ": never works here (" + commonLimit(w) + ")." + quickSays(w)
 	}
@@ -240,7 +240,7 @@ func windowSays(w stand.Window) string {
 		}
 		works = append(works, fmt.Sprintf("from about %s (sooner: %s) to about %s (later: %s)", r.From.Short(), r.LimitFrom, r.To.Short(), r.LimitTo))
 	}
-	s := head + " " + strings.Join(works, ", and ") + "."
+	s := head + " " + strings.Join(works, ", and ") + "." + kindsSay(w)
 	var best []string
 	for _, r := range w.Best {
 		if r.From == r.To {
@@ -258,9 +258,31 @@ func windowSays(w stand.Window) string {
 	return s + " Best " + list(best) + "."
 }
 
+// kindsSay tells on which days only one kind of variety works.
+func kindsSay(w stand.Window) string {
+	words := func(k stand.KindRange) string {
+		switch k.Kind {
+		case stand.Quick:
+			return fmt.Sprintf(" only quick kinds work, of about %d days", k.Days)
+		case stand.CutYoung:
+			return fmt.Sprintf(" only young leaves will come of it: sow thickly and cut after about %d days", k.Days)
+		}
+		return " only kinds slow to bolt work"
+	}
+	s := ""
+	for _, k := range w.Kinds {
+		when := k.From.Short() + " to " + k.To.Short()
+		if len(w.Works) == 1 && k.From == w.Works[0].From && k.To == w.Works[0].To {
+			when = "then" // the whole of it
+		}
+		s += " " + capital(when) + words(k) + "."
+	}
+	return s
+}
+
 // quickSays tells of varieties that have the time the middle ones lack.
 func quickSays(w stand.Window) string {
-	if w.Quick == 0 {
+	if w.Quick == 0 || slices.ContainsFunc(w.Kinds, func(k stand.KindRange) bool { return k.Kind == stand.Quick }) {
 		return ""
 	}
 	return fmt.Sprintf(" This is a middle variety. Quick ones, of about %d days, have more time.", w.Quick)

@@ -39,6 +39,7 @@ type course struct {
 	vernAt   float32 // development at which cold begins to count
 	born     float32 // maturity at the start, for frost
 	settle   int     // days to take hold
+	nights   bool    // waits for the book's least nights
 	upDays   int     // days to come up at the reference temperature
 	size     *sizeCurve
 	cover    *sizeCurve // ground covered at an age, 0..1
@@ -47,6 +48,7 @@ type course struct {
 	limit    int     // days from start to first pick that still count as success
 	floorKg  float32 // least yield that counts as success
 	winterKg float32 // the same for what is started in shortening days and stands the winter
+	heatKg   float32 // the same for a picking that heat cuts short
 	quick    int     // the place's quickest, days; 0 = never
 	bestKg   float32
 }
@@ -101,6 +103,7 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 	co.pick = float32(max(c.HarvestDays.Value, shortestHold))
 	co.hold = float32(max(c.HoldDays.Value, shortestHold))
 	co.shortH = float32(c.ShortDayH.Value)
+	co.nights = waitsForNights(c, way)
 	co.yearly(c)
 	co.bolting(c)
 	if co.ripe == byForm {
@@ -117,6 +120,16 @@ func newCourse(c *crop.Crop, way crop.Way, germ *emergence) *course {
 		}
 	}
 	return co
+}
+
+// waitsForNights reports ways that ask for the book's least nights: warm crops
+// sown or set out, and cool ones set out. Where cold sends a cool crop to seed
+// the printed night is a warning of that, and its days of cold are counted themselves.
+func waitsForNights(c *crop.Crop, way crop.Way) bool {
+	if !c.SetNightMin.Known() || way == crop.Plant {
+		return false
+	}
+	return c.Warm || way == crop.SetOut && !vernalises(c)
 }
 
 // yearly sets when a plant that bears once a year begins, and from when in the

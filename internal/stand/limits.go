@@ -52,6 +52,7 @@ func (t *Table) measure(co *course) {
 	if c.Winter && c.Harvest == crop.CutAgain {
 		co.winterKg *= winterFloor
 	}
+	co.heatKg = co.floorKg * co.shortPicking(c)
 }
 
 const (
@@ -59,6 +60,18 @@ const (
 	tried       = 4   // futures looked at for the place's best
 	winterFloor = 0.8 // of the usual least yield is enough of leaves that stand the winter (common practice)
 )
+
+// shortPicking is the share of a plucked leaf crop's yield that its shortest
+// printed time of picking gives; 1 for other crops, and for leaves cut whole,
+// whose printed yield is of one cutting.
+func (co *course) shortPicking(c *crop.Crop) float32 {
+	short := c.HarvestDays.Low / c.HarvestDays.Value
+	if c.Harvest != crop.CutAgain || c.Perennial || co.pick <= co.goal || short <= 0 || short >= 1 {
+		return 1
+	}
+	first := co.firstCut()
+	return first + (1-first)*float32(short)
+}
 
 // usualDays is the printed time to the first pick of a way of starting.
 func usualDays(c *crop.Crop, way crop.Way) crop.Figure {

@@ -233,6 +233,9 @@ const (
 // least is the yield that counts as success for a start on its day.
 func (p *plant) least() float32 {
 	d := p.t.air.dayH
+	if p.cause == TooHot {
+		return p.co.heatKg
+	}
 	if i := p.start; i > 0 && i < len(d) && d[i] < d[i-1] {
 		return p.co.winterKg
 	}

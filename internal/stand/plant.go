@@ -151,12 +151,11 @@ func (p *plant) wait(i *int) Cause {
 
 // cold says whether careful growers would still wait with setting out.
 func (p *plant) cold(i int) Cause {
-	c, o := p.t.Crop, p.f*p.t.air.n+i
+	a := p.t.air
 	if p.soilCold(i) {
 		return ColdSoil
 	}
-	if c.SetNightMin.Known() && (p.co.way == crop.SetOut || p.co.way == crop.Sow && c.Warm) &&
-		float64(p.t.air.night10[o])+p.t.air.env.Cover < leastNight(c) {
+	if p.co.nights && float64(a.night10[p.f*a.n+i])+a.env.Cover < leastNight(p.t.Crop) {
 		return Chilled
 	}
 	return Fine

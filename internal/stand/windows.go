@@ -14,12 +14,13 @@ import (
 type Window struct {
 	Crop    crop.ID
 	Way     crop.Way
-	AllYear bool // works whenever it is started
-	Quick   int  // days of the book's quickest varieties, where the middle ones hardly have time; 0 = they have
-	Works   []Range
-	Best    []Range
-	Picks   []Pick // first picks for the early, middle and late day of each range that works
-	Tries   []Try  // every start day that was tried, through a year from the env's start
+	AllYear bool        // works whenever it is started
+	Quick   int         // days of the book's quickest varieties, where the middle ones hardly have time; 0 = they have
+	Works   []Range     // with the middle variety, or with the kinds named in Kinds
+	Kinds   []KindRange // stretches of Works, by start of the year tried
+	Best    []Range     // with the middle variety
+	Picks   []Pick      // first picks for the early, middle and late day of each range that works
+	Tries   []Try       // every start day that was tried, through a year from the env's start
 }
 
 // Try is one start day of the year in all futures, as the window counts it.
@@ -29,6 +30,7 @@ type Try struct {
 	Wait20       int        // of twenty: futures in which soil or nights are still too cold on the day
 	Works, Best  bool       // the day lies in a range of the window
 	Limit        string     // why it does not, in the gardener's words; "" where it works
+	Kind         Kind       // with which alone it works, and of which counts and picks are told; "" = the middle one
 	First        cal.Window // first pick, where there is one
 }
 
@@ -93,6 +95,7 @@ type trial struct {
 	hot          bool // fruit failed in heat
 	swelter      bool // too slow or too small in heat, not in the dark of the year
 	works, best  bool
+	kind         Kind // of variety, where the middle one does not work
 	gain         bool // waiting costs enough to work
 	gains        bool // and to be among the best
 }
@@ -124,6 +127,7 @@ func (t *Table) Window(way crop.Way, step int) Window {
 		return w
 	}
 	trials := t.trials(co, step)
+	t.byKinds(trials, way, step)
 	works, best := make([]bool, len(trials)), make([]bool, len(trials))
 	for i, tr := range trials {
 		works[i], best[i] = tr.works, tr.best
@@ -135,11 +139,12 @@ func (t *Table) Window(way crop.Way, step int) Window {
 	}
 	w.AllYear = all(works)
 	w.Works = t.ranges(works, trials, step, false)
+	w.Kinds = t.kindRanges(works, trials, way, step)
 	w.Best = t.ranges(best, trials, step, true)
 	w.Picks = t.picks(works, trials, step)
 	for i := range trials {
 		tr := &trials[i]
-		try := Try{Day: t.sample(i, step), Of20: tr.of20, Best20: tr.does20, Wait20: 20 - tr.fit20, Works: works[i], Best: best[i], First: tr.first}
+		try := Try{Day: t.sample(i, step), Of20: tr.of20, Best20: tr.does20, Wait20: 20 - tr.fit20, Works: works[i], Best: best[i], First: tr.first, Kind: tr.kind}
 		switch {
 		case works[i]:
 		case tr.works:

@@ -220,7 +220,7 @@ func (p *YearPicture) rows() {
 	for i := 0; i < n; {
 		t := p.Tries[i]
 		e := i
-		for e < n && p.Tries[e].Of20 == t.Of20 && p.Tries[e].Best20 == t.Best20 && p.Tries[e].Works == t.Works && p.Tries[e].Best == t.Best && p.Tries[e].Limit == t.Limit {
+		for e < n && p.Tries[e].Of20 == t.Of20 && p.Tries[e].Best20 == t.Best20 && p.Tries[e].Works == t.Works && p.Tries[e].Best == t.Best && p.Tries[e].Limit == t.Limit && p.Tries[e].Kind == t.Kind {
 			e++
 		}
 		r := YearRow{From: t.Day.Short(), Of20: t.Of20, Best20: t.Best20, Word: t.Limit, first: i, last: e - 1}
@@ -228,6 +228,10 @@ func (p *YearPicture) rows() {
 		switch {
 		case t.Best:
 			r.Word = "best"
+		case t.Works && t.Kind == stand.CutYoung:
+			r.Word = "works cut young"
+		case t.Works && t.Kind != "":
+			r.Word = "works with " + string(t.Kind)
 		case t.Works:
 			r.Word = "works"
 		}
