@@ -47,9 +47,9 @@ type opt struct {
 	returning           float64 // rotation cost per plant
 	group               int     // -1 = none with a limit
 	musts               []int32
-	lo, hi              int         // weeks with meals: lo <= w < hi
-	meals               [][]float32 // [0] mean, [1+f] future f; each from lo
-	ground              float64     // per plant: weeks times the share it takes of what is scarcest there
+	lo, hi              int       // weeks with meals: lo <= w < hi
+	meals               []harvest // [0] mean, [1+f] future f
+	ground              float64   // per plant: weeks times the share it takes of what is scarcest there
 }
 
 // stay is a planting in the ground with its rows spread out.
@@ -68,9 +68,8 @@ type stay struct {
 
 // food is a food with its worth by week spread out.
 type food struct {
-	want                 []float64
-	first, second, extra float64 // worth of a meal in each piece
-	shelf                int
+	weeks []table
+	shelf int
 }
 
 func newModel(p *Problem, lim *Limits) *model {
@@ -131,9 +130,16 @@ func (m *model) setFoods() {
 	m.lack = 1000
 	for k := range p.Foods {
 		f := &p.Foods[k]
-		x := food{want: make([]float64, p.Weeks), first: f.Worth, second: (f.Worth + f.Extra) / 2, extra: f.Extra, shelf: f.Shelf}
-		copy(x.want, f.Want)
-		for _, want := range x.want {
+		x := food{weeks: make([]table, p.Weeks), shelf: f.Shelf}
+		for w, now := range m.worth {
+			want := 0.0
+			if w < len(f.Want) {
+				want = f.Want[w]
+			}
+			t := table{want: want, half: want / 2, first: float64(now * f.Worth), second: float64(now * (f.Worth + f.Extra) / 2), extra: float64(now * f.Extra)}
+			t.halfWorth = float64(t.half * t.first)
+			t.fullWorth = t.halfWorth + float64(t.half*t.second)
+			x.weeks[w] = t
 			m.lack += float64(want * (f.Worth + f.Extra))
 		}
 		m.foods[k] = x
@@ -222,27 +228,24 @@ func (m *model) setMeals(o *opt, src *Option) {
 		o.lo, o.hi = 0, 0
 		return
 	}
-	o.meals = make([][]float32, p.Futures+1)
+	o.meals = make([]harvest, p.Futures+1)
 	mean := make([]float64, o.hi-o.lo)
 	for f := range p.Futures {
 		var row []float32
 		if f < len(src.Meals) {
 			row = src.Meals[f]
 		}
-		from, to := o.lo-src.MealsFrom, o.hi-src.MealsFrom
-		if from >= 0 && to <= len(row) {
-			o.meals[f+1] = row[from:to]
-		} else {
-			o.meals[f+1] = make([]float32, o.hi-o.lo)
-			for w := max(from, 0); w < min(to, len(row)); w++ {
-				o.meals[f+1][w-from] = row[w]
-			}
+		from, to := max(o.lo-src.MealsFrom, 0), min(o.hi-src.MealsFrom, len(row))
+		if from >= to {
+			continue
 		}
-		for k, x := range o.meals[f+1] {
-			mean[k] += float64(x)
+		h := trimmed(from+src.MealsFrom, row[from:to])
+		for k, x := range h.meals {
+			mean[h.lo-o.lo+k] += float64(x)
 		}
+		o.meals[f+1] = h
 	}
-	o.meals[0] = means(mean, p.Futures)
+	o.meals[0] = harvest{o.lo, means(mean, p.Futures)}
 }
 
 // means divides sums over n futures.

@@ -30,13 +30,7 @@ func (s *state) setPull(i, to int) {
 	}
 	s.pull[i] = to
 	if st.food >= 0 && a <= b {
-		n := 1
-		if s.futures {
-			n = len(s.lines[st.food])
-		}
-		for f := range n {
-			s.m.apply(&s.m.foods[st.food], &s.lines[st.food][f], a, st.meals[f][a:b+1], sign)
-		}
+		s.eatMore(st.food, st.between(s.pulled, a, b), sign)
 	}
 }
 
@@ -53,7 +47,7 @@ func (s *state) weighPull(i, to int) float64 {
 	}
 	sum := s.endWorth(i, to) - s.endWorth(i, from)
 	if st.food >= 0 {
-		sum += s.foodChange(st.food, 0, st.meals, a, b+1, sign)
+		sum += s.weighPulled(st, a, b, sign)
 	}
 	if m.p.OverCost > 0 {
 		for w := a; w <= b; w++ {
@@ -94,6 +88,25 @@ func (s *state) weighPull(i, to int) float64 {
 		sum -= float64(m.lack * float64(max(need-then, 0)-max(need-now, 0)))
 	}
 	return sum
+}
+
+// between is what a stay gives in weeks a to b, by future, written into room.
+func (st *stay) between(room []harvest, a, b int) []harvest {
+	for f, meals := range st.meals {
+		room[f] = trimmed(a, meals[a:b+1])
+	}
+	return room
+}
+
+// weighPulled is the worth of the food of a stay in weeks a to b.
+func (s *state) weighPulled(st *stay, a, b int, sign float64) float64 {
+	from, to, weight := s.span()
+	f, lines, sum := &s.m.foods[st.food], s.lines[st.food], 0.0
+	for i := from; i < to; i++ {
+		sum += f.change(lines[i], trimmed(a, st.meals[i][a:b+1]), sign, s.scratch)
+	}
+	s.work += to - from
+	return float64(sum * weight)
 }
 
 // endWorth is what pulling stay i in week at is worth of itself: its tail at

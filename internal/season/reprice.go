@@ -11,13 +11,15 @@ func (s *state) reprice() {
 	m := s.m
 	for k := range s.lines {
 		for f := range s.lines[k] {
-			clear(s.lines[k][f].pick)
+			for w := range s.lines[k][f] {
+				s.lines[k][f][w].pick = 0
+			}
 		}
 	}
-	pick := func(k, lo int, meals [][]float32, upTo int, n float64) {
-		for f := range s.lines[k] {
-			for i, x := range meals[f][:upTo] {
-				s.lines[k][f].pick[lo+i] += float64(n * float64(x))
+	pick := func(k int, harvests []harvest, n float64) {
+		for f, h := range harvests {
+			for i, x := range h.meals {
+				s.lines[k][f][h.lo+i].pick += float64(n * float64(x))
 			}
 		}
 	}
@@ -34,7 +36,7 @@ func (s *state) reprice() {
 				sum += m.keep[i]
 			}
 			if o.food >= 0 && o.hi > o.lo {
-				pick(o.food, o.lo, o.meals, o.hi-o.lo, n)
+				pick(o.food, o.meals, n)
 			}
 		}
 	}
@@ -42,7 +44,7 @@ func (s *state) reprice() {
 		st := &m.stays[i]
 		sum += s.endWorth(i, s.pull[i])
 		if st.food >= 0 {
-			pick(st.food, 0, st.meals, s.pull[i]+1, 1)
+			pick(st.food, st.between(s.pulled, 0, s.pull[i]), 1)
 		}
 	}
 	for w, t := range s.used {
@@ -63,7 +65,7 @@ func (s *state) reprice() {
 	from, to, weight := s.span()
 	for k := range s.lines {
 		for f := range s.lines[k] {
-			m.settle(&m.foods[k], &s.lines[k][f], 0)
+			m.foods[k].settleAll(s.lines[k][f])
 			if f >= from && f < to {
 				sum += float64(weight * s.lines[k][f].value())
 			}

@@ -43,6 +43,7 @@ type state struct {
 	lines   [][]line // by food: mean, then the futures
 	value   float64  // of the plan, as priced so far, penalties in
 	scratch []float64
+	pulled  []harvest // room to write down what a stay gives
 	heap    []choice
 	steps   []step
 	work    int // plantings weighed, times the futures they were weighed in
@@ -68,7 +69,8 @@ func newState(m *model) *state {
 		have:    make([]int, len(p.Musts)),
 		pull:    make([]int, len(p.Stays)),
 		lines:   make([][]line, len(p.Foods)),
-		scratch: make([]float64, p.Weeks+1),
+		scratch: make([]float64, p.Weeks),
+		pulled:  make([]harvest, p.Futures+1),
 	}
 	copy(s.shelf, p.Shelf)
 	for i := range p.Spaces {
@@ -86,7 +88,7 @@ func newState(m *model) *state {
 	for k := range s.lines {
 		s.lines[k] = make([]line, p.Futures+1)
 		for f := range s.lines[k] {
-			s.lines[k][f] = newLine(p.Weeks)
+			s.lines[k][f] = make(line, p.Weeks+1)
 		}
 	}
 	for i := range m.stays {
@@ -110,7 +112,7 @@ func (s *state) standStay(i int) {
 	}
 	if st.food >= 0 {
 		for f := range s.lines[st.food] {
-			m.apply(&m.foods[st.food], &s.lines[st.food][f], 0, st.meals[f], 1)
+			m.foods[st.food].apply(s.lines[st.food][f], trimmed(0, st.meals[f]), 1)
 		}
 	}
 }
@@ -136,23 +138,20 @@ func (s *state) span() (from, to int, weight float64) {
 	return 1, n + 1, 1 / float64(max(n, 1))
 }
 
-// foodChange is the worth of adding times × meals of food k from week lo on.
-func (s *state) foodChange(k, lo int, meals [][]float32, cut, upTo int, times float64) float64 {
-	from, to, weight := s.span()
-	f := &s.m.foods[k]
-	sum := 0.0
-	for i := from; i < to; i++ {
-		sum += s.m.change(f, &s.lines[k][i], lo+cut, meals[i][cut:upTo], times, s.scratch)
-	}
-	s.work += to - from
-	return float64(sum * weight)
+// counts is how many of the futures a change was priced in: one more unit of
+// work each.
+func (s *state) counts() int {
+	from, to, _ := s.span()
+	return to - from
 }
 
-// put takes the room of n plants of an option and prices nothing.
-func (s *state) put(i int, n int) { s.shift(i, n, 1) }
+// put takes the room of n plants of an option and gives what their food is
+// worth.
+func (s *state) put(i int, n int) float64 { return s.shift(i, n, 1) }
 
-// shift puts an option in (sign 1) or takes it out (-1).
-func (s *state) shift(i, n, sign int) {
+// shift puts an option in (sign 1) or takes it out (-1) and gives the change of
+// the worth of food.
+func (s *state) shift(i, n, sign int) (food float64) {
 	o := &s.m.opts[i]
 	x := float64(n * sign)
 	free, fresh := &s.free[o.space], &s.fresh[o.space]
@@ -201,13 +200,23 @@ func (s *state) shift(i, n, sign int) {
 		s.in[o.space] = slices.Delete(s.in[o.space], at, at+1)
 		s.plants[i] = 0
 	}
-	if o.food >= 0 && o.hi > o.lo {
-		to := 1
-		if s.futures {
-			to = len(s.lines[o.food])
-		}
-		for f := range to {
-			s.m.apply(&s.m.foods[o.food], &s.lines[o.food][f], o.lo, o.meals[f], x)
-		}
+	if o.food < 0 || o.hi <= o.lo {
+		return 0
 	}
+	return s.eatMore(o.food, o.meals, x)
+}
+
+// eatMore adds times × a harvest to a food and gives the change of its worth.
+func (s *state) eatMore(k int, h []harvest, times float64) float64 {
+	f, lines := &s.m.foods[k], s.lines[k]
+	sum := f.apply(lines[0], h[0], times)
+	if !s.futures {
+		return sum
+	}
+	sum = 0
+	for i := 1; i < len(lines); i++ {
+		sum += f.apply(lines[i], h[i], times)
+	}
+	_, _, weight := s.span()
+	return float64(sum * weight)
 }

@@ -78,7 +78,13 @@ func (s *state) weighFood(o *opt, n int) float64 {
 		s.work++
 		return 0
 	}
-	return s.foodChange(o.food, o.lo, o.meals, 0, o.hi-o.lo, float64(n))
+	from, to, weight := s.span()
+	f, lines, sum := &s.m.foods[o.food], s.lines[o.food], 0.0
+	for i := from; i < to; i++ {
+		sum += f.change(lines[i], o.meals[i], float64(n), s.scratch)
+	}
+	s.work += to - from
+	return float64(sum * weight)
 }
 
 // weighAside is all of weigh but the food.
@@ -149,15 +155,17 @@ func (s *state) clearChange(space, from, to int) float64 {
 
 // add puts n plants of option i in and prices it.
 func (s *state) add(i, n int) {
-	s.value += s.weigh(i, n)
-	s.put(i, n)
+	aside := s.weighAside(&s.m.opts[i], i, n)
+	s.value += aside + s.put(i, n)
+	s.work += s.counts()
 }
 
 // remove takes option i out and prices it.
 func (s *state) remove(i int) (n int) {
 	n = int(s.plants[i])
-	s.shift(i, n, -1)
-	s.value -= s.weigh(i, n)
+	food := s.shift(i, n, -1)
+	s.value += food - s.weighAside(&s.m.opts[i], i, n)
+	s.work += s.counts()
 	return n
 }
 
