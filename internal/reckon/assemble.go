@@ -350,5 +350,6 @@ func (r *Result) says(seconds map[string]float64) PlanSays {
 		"%s",
 		p.Options, len(r.Problem.Spaces), r.in.Weeks, p.Value-p.Nothing, p.Low, p.High, r.proof.words())
 	p.Proof, p.Gap, p.Proved = r.proof.words(), r.proof.gap, r.proof.ok
+	p.FutureGap, p.FutureProved = r.proof.futureGap, r.proof.known
 	return p
 }

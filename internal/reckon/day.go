@@ -168,6 +168,8 @@ type PlanSays struct {
 	Proof           string             // what is proved of it, a sentence
 	Gap             float64            // no plan is better by more than this share of its worth above doing nothing
 	Proved          bool               // the gap was verified; else it is not known
+	FutureGap       float64            // the same of Mean, the futures told apart
+	FutureProved    bool
 }
 
 // Note is one thing that happened, from the ledger.

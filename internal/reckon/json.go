@@ -43,6 +43,7 @@ type FuturesJSON struct {
 	High    float64   `json:"high"`
 	Nothing float64   `json:"nothing"` // mean worth of doing nothing
 	Bound   *float64  `json:"bound"`   // certifies the mean; null: none is proved
+	Gap     *float64  `json:"gap"`     // null: none is proved with the futures told apart
 	All     []float64 `json:"all"`
 }
 
@@ -109,6 +110,9 @@ func (r *Result) JSON() PlanJSON {
 	if r.proof.ok {
 		c := r.proof.certificate
 		j.Bound, j.Gap, j.Futures.Bound = &c.Bound, &r.proof.gap, &c.Bound
+		if r.proof.known {
+			j.Futures.Bound, j.Futures.Gap = &r.proof.byFuture.Bound, &r.proof.futureGap
+		}
 		for _, x := range season.Rents(r.Problem, c) {
 			j.Prices = append(j.Prices, PriceJSON{r.Problem.Spaces[x.Space].ID, r.Problem.Start + cal.Day(7*x.Week), x.Weeks, x.Meals, x.PerM2})
 		}

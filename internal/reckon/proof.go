@@ -15,22 +15,48 @@ type proof struct {
 	value, nothing float64 // by the expected-yield model: the plan, and doing nothing
 	gap            float64 // share of the worth above doing nothing
 	ok             bool
+
+	byFuture  *season.Certificate // the futures' harvests told apart; nil = not worked out
+	futureGap float64             // the same share of what the plan is worth on the futures
+	known     bool                // that share
 }
 
-// boundShare is the work of the proof as a share of the search's.
-const boundShare = 2
+// The work of the proof on the mean harvest, and of that with the futures told
+// apart, as shares of the search's. An option costs about ten times as much to
+// price there.
+const (
+	boundShare  = 2
+	futureShare = 20
+)
+
+// prices prove how much any plan could be worth: on the mean harvest, and on
+// the futures, nil where there was no time.
+type prices struct{ mean, byFuture *season.Certificate }
 
 // prove finds the prices: they guide the search, and judge its plan after.
-func prove(ctx context.Context, p *season.Problem, work, workers int) *season.Certificate {
+func prove(ctx context.Context, p *season.Problem, work, workers int) prices {
 	if work <= 0 {
 		work = DefaultWork
 	}
-	return season.Bound(ctx, p, season.BoundLimits{Work: max(work/boundShare, 1), Workers: workers})
+	x := prices{mean: season.Bound(ctx, p, season.BoundLimits{Work: max(work/boundShare, 1), Workers: workers})}
+	if ctx.Err() == nil {
+		x.byFuture = season.Bound(ctx, p, season.BoundLimits{Work: max(work/futureShare, 1), Workers: workers, Warm: x.mean, Futures: true})
+	}
+	return x
+}
+
+// guide is the prices that guide the search: nearer to what plans are judged by
+// where the futures are told apart.
+func (x prices) guide() *season.Certificate {
+	if x.byFuture != nil {
+		return x.byFuture
+	}
+	return x.mean
 }
 
 // judge says what the prices prove of a plan.
-func judge(p *season.Problem, c *season.Certificate, plan *season.Plan) proof {
-	x := proof{certificate: c, value: season.Expect(p, plan)}
+func judge(p *season.Problem, c prices, plan *season.Plan) proof {
+	x := proof{certificate: c.mean, byFuture: c.byFuture, value: season.Expect(p, plan)}
 	nothing := season.Plan{Pull: make([]int, len(p.Stays))}
 	for i := range p.Stays {
 		nothing.Pull[i] = min(p.Stays[i].End, p.Weeks-1)
@@ -42,6 +68,10 @@ func judge(p *season.Problem, c *season.Certificate, plan *season.Plan) proof {
 	// The pages say a gap only after the checker has looked.
 	x.certificate.Bound = season.CheckBound(p, x.certificate)
 	x.gap, x.ok = season.Gap(x.certificate.Bound, x.value, x.nothing)
+	if x.byFuture != nil {
+		x.byFuture.Bound = season.CheckBound(p, x.byFuture)
+		x.futureGap, x.known = season.Gap(x.byFuture.Bound, plan.Value, plan.Nothing)
+	}
 	return x
 }
 
@@ -50,8 +80,15 @@ func (x proof) words() string {
 	if !x.ok {
 		return "How much better another plan could be is not known: no bound is proved."
 	}
-	return fmt.Sprintf("Counted on average harvests, no plan can be more than %.0f %% better.", math.Ceil(100*x.gap-1e-9))
+	words := fmt.Sprintf("Counted on average harvests, no plan can be more than %.0f %% better.", percent(x.gap))
+	if x.known {
+		words = fmt.Sprintf("Over the futures no plan can be more than %.0f %% better; counted on average harvests, %.0f %%.", percent(x.futureGap), percent(x.gap))
+	}
+	return words
 }
+
+// percent is a share in whole per cent, never less than it is.
+func percent(share float64) float64 { return math.Ceil(100*share - 1e-9) }
 
 // Expected returns the plan's worth and that of doing nothing by the
 // expected-yield model, and the bound on it, 0 when none is proved.

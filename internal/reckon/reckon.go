@@ -101,18 +101,18 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 		return nil, err
 	}
 	seconds["what stands"], t = in.now()-t, in.now()
-	var prices *season.Certificate
+	var found prices
 	looking, stop := until(ctx, in.Enough)
 	defer stop()
 	if !in.Quick {
 		in.say("pricing ground, shelf and meals")
 		pricing, stop := until(looking, in.Priced)
 		defer stop()
-		prices = prove(pricing, m.p, in.Work, in.Workers)
+		found = prove(pricing, m.p, in.Work, in.Workers)
 		seconds["prices"], t = in.now()-t, in.now()
 	}
 	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
-	plan := season.Search(looking, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prices,
+	plan := season.Search(looking, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: found.guide(),
 		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched()})
 	seconds["search"], t = in.now()-t, in.now()
 	if in.stopped() {
@@ -126,7 +126,7 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 	if !in.Quick {
 		in.say("checking how much better another plan could be")
 		t = in.now()
-		r.proof = judge(m.p, prices, &plan)
+		r.proof = judge(m.p, found, &plan)
 		seconds["checking the proof"], t = in.now()-t, in.now()
 	}
 	in.say("weighing what stands: pull or keep")

@@ -94,7 +94,7 @@ func (r *Result) polished(ctx context.Context) *season.Plan {
 	plans := make([]season.Plan, twice)
 	each(twice, r.in.Workers, func(k int) {
 		plans[k] = season.Search(ctx, r.Problem, season.Limits{Work: max(r.in.Work, tryWork), Seed: r.in.Seed + 100*uint64(k+1), Workers: 1, Prior: &r.Plan,
-			Prices: r.proof.certificate})
+			Prices: prices{r.proof.certificate, r.proof.byFuture}.guide()})
 	})
 	best := &r.Plan
 	value := season.Evaluate(r.Problem, best).Value

@@ -197,7 +197,7 @@ func (a *ascent) price(h *half, some []int32) {
 func (a *ascent) take(h *half, o *column, n int) {
 	a.takeOption(h.use, o, float64(n))
 	if len(o.meals) > 0 {
-		h.m.eat(o.food, o.lo, o.meals, float64(n), func(at int32, y float64) { h.use[at] += y })
+		h.m.eatAll(o.food, o.lo, len(o.meals[0]), o.meals, float64(n), func(at int32, y float64) { h.use[at] += y })
 	}
 }
 
@@ -274,7 +274,7 @@ func (a *ascent) curve(s *stand) []float64 {
 			worth -= s.pullCost
 		}
 		if s.food >= 0 && w >= 0 {
-			worth += a.m.eat(s.food, 0, s.meals[:w+1], 1, nil)
+			worth += a.m.eatAll(s.food, 0, w+1, s.meals, 1, nil)
 		}
 		out = append(out, worth)
 	}
@@ -310,7 +310,7 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 		}
 	}
 	if s.food >= 0 && at >= 0 {
-		a.m.eat(s.food, 0, s.meals[:at+1], 1, eaten)
+		a.m.eatAll(s.food, 0, at+1, s.meals, 1, eaten)
 	}
 }
 
@@ -378,7 +378,7 @@ func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64
 		switch {
 		case coarse && done < sparseFor:
 			a.value(x, some)
-		case n%fullLook == 0 || coarse:
+		case n%fullLook == 0 || n == 1 || coarse:
 			coarse = false
 			see(a.value(x, a.everything()), x)
 			some = a.near(-nearLeast - float64(nearStep*step))

@@ -108,7 +108,7 @@ func (m *market) open(x []float64, cellAt []int) {
 			row[at] = c
 		}
 		for w := range e.weeks {
-			m.best[k][w] = slices.Max(top[w:min(w+e.p.Foods[k].Shelf+1, e.weeks)])
+			m.best[k][w] = slices.Max(top[w:min(w+e.p.Foods[k/e.apart].Shelf+1, e.weeks)])
 		}
 	}
 	for i := range m.sums {
@@ -202,20 +202,40 @@ func (m *market) most(o *column) float64 {
 	if len(o.meals) == 0 {
 		return 0
 	}
-	best := m.best[o.food][o.lo:]
 	sum := 0.0
-	for k, x := range o.meals {
-		sum += float64(x * best[k])
+	for f, meals := range o.meals {
+		best := m.best[o.food*m.e.apart+f][o.lo:]
+		for k, x := range meals {
+			sum += float64(x * best[k])
+		}
 	}
 	return sum
+}
+
+// eatAll eats each harvest told apart, as far as so many weeks.
+func (m *market) eatAll(food, lo, weeks int, meals [][]float64, times float64, take func(at int32, x float64)) float64 {
+	worth := 0.0
+	for f, row := range meals {
+		worth += m.eat(food*m.e.apart+f, lo, row[:weeks], times, take)
+	}
+	return worth
 }
 
 // eat fills the cells of a food with times × meals picked from week lo on,
 // each cell once, as is worth most, and tells take what went where.
 func (m *market) eat(food, lo int, meals []float64, times float64, take func(at int32, x float64)) float64 {
-	shelf := m.e.p.Foods[food].Shelf
+	shelf := m.e.p.Foods[food/m.e.apart].Shelf
 	if shelf == 0 {
 		return m.eatFresh(food, lo, meals, times, take)
+	}
+	for len(meals) > 0 && meals[0] == 0 {
+		lo, meals = lo+1, meals[1:]
+	}
+	for len(meals) > 0 && meals[len(meals)-1] == 0 {
+		meals = meals[:len(meals)-1]
+	}
+	if len(meals) == 0 {
+		return 0
 	}
 	hi := min(lo+len(meals)+shelf, m.e.weeks)
 	store := m.store[:hi-lo]
@@ -356,26 +376,7 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 	}
 	n = min(max(int(last.full), o.min), o.max)
 	worth = m.gain(o, n, fixed, plant)
-	for step := 1; n+step <= o.max && m.looks != down; {
-		if next := m.gain(o, n+step, fixed, plant); next > worth {
-			n, worth = n+step, next
-			step = min(2*step, max(o.max-n, 1))
-		} else if step == 1 {
-			break
-		} else {
-			step = 1
-		}
-	}
-	for step := 1; n-step >= o.min && m.looks != up; {
-		if next := m.gain(o, n-step, fixed, plant); next > worth {
-			n, worth = n-step, next
-			step = min(2*step, max(n-o.min, 1))
-		} else if step == 1 {
-			break
-		} else {
-			step = 1
-		}
-	}
+	n, worth = m.seek(o, n, worth, fixed, plant)
 	if last.full = int32(n); worth > 0 && costs != nil {
 		n, worth = m.smaller(o, costs, n, int(last.n), worth, fixed, plant, slope)
 		last.n = int32(n)
@@ -386,10 +387,48 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 	return n, worth, worth
 }
 
+// seek looks for a better number of plants than n, which is worth so much, in
+// one direction or both by longer and longer steps. The worth is concave in the
+// number; what a step of more than one leaps over may be better still.
+func (m *market) seek(o *column, n int, worth, fixed, plant float64) (int, float64) {
+	by, done := 1, 0 // direction, and in how many of them there is no better number
+	if m.looks != both {
+		done = 1
+	}
+	if m.looks == down {
+		by = -1
+	}
+	for ; done < 2; by = -by {
+		last := 0 // step that was better
+		for step := 1; ; {
+			k, next := min(max(n+by*step, o.min), o.max), math.Inf(-1)
+			if k != n {
+				next = m.gain(o, k, fixed, plant)
+			}
+			if next > worth {
+				n, worth, last, step = k, next, step, 2*step
+			} else if step > 1 {
+				step = 1
+			} else {
+				break
+			}
+		}
+		switch last {
+		case 0:
+			done++
+		case 1:
+			done = 2
+		default:
+			done = 1
+		}
+	}
+	return n, worth
+}
+
 func (m *market) gain(o *column, n int, fixed, plant float64) float64 {
 	worth := -fixed - float64(float64(n)*plant)
 	if len(o.meals) > 0 {
-		worth += m.eat(o.food, o.lo, o.meals, float64(n), nil)
+		worth += m.eatAll(o.food, o.lo, len(o.meals[0]), o.meals, float64(n), nil)
 	}
 	return worth
 }

@@ -14,6 +14,7 @@ type BoundLimits struct {
 	Work     int                 // options priced; 0 = DefaultBoundWork
 	Workers  int                 // at once, 2 at most are of use; 0 = 1. The bound does not depend on it
 	Warm     *Certificate        // prices to start from, of the same spaces and foods; nil = none
+	Futures  bool                // tell the futures' harvests apart: it proves what Evaluate says, and is no bound of Expect
 	Progress func(bound float64) // called now and then; nil = not
 }
 
@@ -30,7 +31,7 @@ const fewSteps = 400
 
 // Bound proves how much a season can be worth at most: no plan that meets all
 // limits has a value above it by Evaluate, on the futures, or by Expect, on the
-// mean harvest. The certificate's Bound is what CheckBound finds; the prices
+// mean harvest; with the futures told apart, by Evaluate alone. The certificate's Bound is what CheckBound finds; the prices
 // are the best seen. Nil for a problem that Check refuses. The result depends
 // on the work and not on the machine; a cancelled context gives the best so
 // far.
@@ -41,7 +42,11 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	if lim.Work <= 0 {
 		lim.Work = DefaultBoundWork
 	}
-	a := newAscent(newExpected(p))
+	apart := 1
+	if lim.Futures {
+		apart = max(p.Futures, 1)
+	}
+	a := newAscent(newExpected(p, apart))
 	a.workers = lim.Workers
 	x, step := make([]float64, len(a.limit)), float64(firstStep)
 	for r := a.e.rows.end; r < a.parts; r++ {
@@ -49,13 +54,19 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	}
 	if a.warm(lim.Warm, x) {
 		step = warmStep
+		for r := range x {
+			x[r] = min(max(x[r], 0), a.most[r])
+		}
 	}
 	tell := func(best float64) {
 		if lim.Progress != nil {
 			lim.Progress(best)
 		}
 	}
-	work := max(lim.Work, leastLooks*len(p.Options))
+	work := lim.Work
+	if !lim.Futures {
+		work = max(work, leastLooks*len(p.Options))
+	}
 	if len(p.Options) == 0 {
 		work = fewSteps * (len(x)/256 + 1) // little to find out
 	}
@@ -65,28 +76,7 @@ func Bound(ctx context.Context, p *Problem, lim BoundLimits) *Certificate {
 	c := a.certificate(a.climb(ctx, x, work, step, tell))
 	c.Work = a.work
 	c.Bound = CheckBound(p, c)
-	if lim.Warm != nil {
-		if warm := a.moved(lim.Warm); warm != nil && CheckBound(p, warm) < c.Bound {
-			warm.Work = c.Work
-			c = warm
-		}
-	}
 	return c
-}
-
-// moved is an earlier certificate written for this problem; nil when it does
-// not fit.
-func (a *ascent) moved(c *Certificate) *Certificate {
-	x := make([]float64, len(a.limit))
-	if !a.warm(c, x) {
-		return nil
-	}
-	for r := range x {
-		x[r] = min(max(x[r], 0), a.most[r])
-	}
-	out := a.certificate(x)
-	out.Bound = CheckBound(a.e.p, out)
-	return out
 }
 
 // Gap is how much better than a plan any other could be, as a share of what

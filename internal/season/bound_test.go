@@ -42,9 +42,9 @@ func everyPlan(p *Problem, see func(plan *Plan, v *Verdict)) {
 }
 
 // randomPrices fills a certificate with prices of all sizes, many of them 0.
-func randomPrices(p *Problem, seed uint64) *Certificate {
+func randomPrices(p *Problem, seed uint64, apart int) *Certificate {
 	r := rand.New(rand.NewPCG(seed, 11))
-	c := newCertificate(p)
+	c := newCertificate(p, apart)
 	fill := func(row []float64, size float64) {
 		for i := range row {
 			row[i] = size * math.Max(0, r.Float64()-0.5)
@@ -59,7 +59,7 @@ func randomPrices(p *Problem, seed uint64) *Certificate {
 	}
 	for k := range c.Cells {
 		for w := range c.Cells[k] {
-			fill(c.Cells[k][w][:], 3)
+			fill(c.Cells[k][w][:], 3/float64(apart))
 		}
 	}
 	fill(c.Shelf, 0.3)
@@ -76,7 +76,7 @@ func randomPrices(p *Problem, seed uint64) *Certificate {
 // whatever the prices; and the evaluator is never above the model (Jensen).
 func TestBoundIsAboveEveryPlan(t *testing.T) {
 	done, tight := 0, 0
-	var above, worth float64
+	var above, aboveValue, worth float64
 	for seed := uint64(0); done < 150; seed++ {
 		p := tiny(seed)
 		if plans(p, 1500) > 1500 {
@@ -92,14 +92,21 @@ func TestBoundIsAboveEveryPlan(t *testing.T) {
 		}
 		done++
 		found := Bound(context.Background(), p, BoundLimits{Work: 1})
-		bounds := []float64{found.Bound, CheckBound(p, newCertificate(p)), CheckBound(p, randomPrices(p, seed)), CheckBound(p, randomPrices(p, seed+1<<20))}
-		best := math.Inf(-1)
+		bounds := []float64{found.Bound, CheckBound(p, newCertificate(p, 1)), CheckBound(p, randomPrices(p, seed, 1)), CheckBound(p, randomPrices(p, seed+1<<20, 1))}
+		apart := Bound(context.Background(), p, BoundLimits{Work: 20 * len(p.Options), Futures: true, Warm: found})
+		byFuture := []float64{apart.Bound, CheckBound(p, newCertificate(p, p.Futures)), CheckBound(p, randomPrices(p, seed, p.Futures)), CheckBound(p, randomPrices(p, seed+1<<20, p.Futures))}
+		best, value := math.Inf(-1), math.Inf(-1)
 		everyPlan(p, func(plan *Plan, v *Verdict) {
 			model := v.Value - v.Parts.Food + meanEaten(p, v)
 			if v.Value > model+1e-9 {
 				t.Fatalf("seed %d: evaluator %.9f above the expected-yield model %.9f", seed, v.Value, model)
 			}
-			best = max(best, model)
+			best, value = max(best, model), max(value, v.Value)
+			for k, b := range byFuture {
+				if v.Value > b+1e-9 {
+					t.Fatalf("seed %d: %v with pulls %v is worth %.9f on the futures, bound %d is %.9f", seed, plan.Plantings, plan.Pull, v.Value, k, b)
+				}
+			}
 			for k, b := range bounds {
 				if model > b+1e-9 {
 					t.Fatalf("seed %d: %v with pulls %v is worth %.9f, bound %d is %.9f", seed, plan.Plantings, plan.Pull, model, k, b)
@@ -108,13 +115,17 @@ func TestBoundIsAboveEveryPlan(t *testing.T) {
 		})
 		if !math.IsInf(best, -1) {
 			above += found.Bound - best
+			aboveValue += apart.Bound - value
+			if apart.Bound > found.Bound+1e-6 {
+				t.Errorf("seed %d: futures told apart %.9f, the mean harvest %.9f", seed, apart.Bound, found.Bound)
+			}
 			worth += best
 			if found.Bound < best+0.02*math.Abs(best)+1e-3 {
 				tight++
 			}
 		}
 	}
-	t.Logf("%d gardens, the bound %.3f above plans worth %.3f in all; within 2 %% of the best in %d", done, above, worth, tight)
+	t.Logf("%d gardens, the bound %.3f above plans worth %.3f in all, with the futures told apart %.3f above; within 2 %% of the best in %d", done, above, worth, aboveValue, tight)
 	if tight < done/10 {
 		t.Errorf("the bound is near the best plan in %d of %d gardens: too loose to test anything", tight, done)
 	}
@@ -144,14 +155,16 @@ func TestBoundSparesAnAvoidableReturn(t *testing.T) {
 func TestCheckerAgreesWithAscent(t *testing.T) {
 	for seed := range uint64(60) {
 		p := tiny(seed)
-		agree(t, p, 20)
+		agree(t, p, 1, 20)
+		agree(t, p, p.Futures, 20)
 	}
-	agree(t, plausible(5, 4, 8, 40, 4), 100)
+	agree(t, plausible(5, 4, 8, 40, 4), 1, 100)
+	agree(t, plausible(5, 4, 8, 40, 4), 4, 30)
 }
 
-func agree(t *testing.T, p *Problem, steps int) {
+func agree(t *testing.T, p *Problem, apart, steps int) {
 	t.Helper()
-	a := newAscent(newExpected(p))
+	a := newAscent(newExpected(p, apart))
 	x := a.climb(context.Background(), make([]float64, len(a.limit)), steps*len(p.Options), firstStep, func(float64) {})
 	own, checked := a.value(x, a.everything()), CheckBound(p, a.certificate(x))
 	if math.Abs(own-checked) > 1e-6*(1+math.Abs(own)) {
@@ -176,6 +189,18 @@ func TestBoundOnInventedGardens(t *testing.T) {
 	warm := Bound(context.Background(), p, BoundLimits{Work: 1, Warm: c})
 	if warm.Bound > c.Bound+1e-9 || rough.Bound < c.Bound {
 		t.Errorf("from old prices %.6f, from none %.6f, long work %.6f", warm.Bound, rough.Bound, c.Bound)
+	}
+	// Each future by itself, and back to their mean.
+	apart := Bound(context.Background(), p, BoundLimits{Work: 200_000, Warm: c, Futures: true})
+	t.Logf("with the futures told apart: bound %.2f", apart.Bound)
+	if apart.Bound < plan.Value || apart.Bound > c.Bound-0.01*math.Abs(c.Bound) {
+		t.Errorf("futures told apart %.6f, want between the plan's %.6f and well below %.6f", apart.Bound, plan.Value, c.Bound)
+	}
+	if two := Bound(context.Background(), p, BoundLimits{Work: 200_000, Warm: c, Futures: true, Workers: 2}); !reflect.DeepEqual(apart, two) {
+		t.Errorf("two workers: %.12f, one: %.12f", two.Bound, apart.Bound)
+	}
+	if back := Bound(context.Background(), p, BoundLimits{Work: 1, Warm: apart}); back.Bound < c.Bound-1e-6-0.01*math.Abs(c.Bound) || back.Bound > rough.Bound {
+		t.Errorf("back to the mean harvest: %.6f, from none %.6f, long work %.6f", back.Bound, rough.Bound, c.Bound)
 	}
 	// A week later most prices still hold.
 	q := *p
@@ -222,11 +247,14 @@ func TestBoundChargesAReturn(t *testing.T) {
 		{"both, far enough apart", []Option{bean(0, 1, 1), bean(2, 1, 1)}, nil, 1.6 + 1.6},
 		{"what stands must stay to its end", []Option{bean(3, 1, 0.8)},
 			[]Stay{{ID: "old", Crop: "old", Plants: 1, End: 2, MustKeepTo: 2, Food: -1, Footprint: []float64{0.1}}}, 1.6 - 1},
+		{"what stands may make way in the very first week", []Option{bean(0, 0, 1)},
+			[]Stay{{ID: "old", Crop: "old", Plants: 1, End: 3, MustKeepTo: -1, Food: -1, Footprint: []float64{1}}}, 1.6},
 	} {
 		p := oneBed(6, 0)
 		p.Spaces[0].Batch, p.Batches = 0, []Batch{{ID: "b"}}
 		p.Options, p.Stays = tt.options, tt.stays
 		best, c := Brute(p), Bound(context.Background(), p, BoundLimits{Work: 20_000})
+		agree(t, p, 1, 2000)
 		if math.Abs(best.Value-tt.want) > 1e-9 || c.Bound < tt.want || c.Bound > tt.want+0.02 {
 			t.Errorf("%s: best %.6f, bound %.6f, want %.6f", tt.name, best.Value, c.Bound, tt.want)
 		}

@@ -7,8 +7,9 @@ import "bedweek/internal/cal"
 // prices are in meals.
 type Certificate struct {
 	Start   cal.Day            // Monday of week 0
+	Apart   int                // harvests told apart: 1 = the mean harvest, else one for each future
 	Bound   float64            // as CheckBound finds it; no plan is worth more
-	Cells   [][][3]float64     // [food][week]: of room for one more meal in each step of its worth
+	Cells   [][][3]float64     // [food × Apart + future][week]: of room for one more meal in each step of its worth
 	Room    [][4][]float64     // [space][ground, root room, tall ground, support][week]: per m2, litre, m2, m
 	Shelf   []float64          // per place and week, from ShelfStart
 	Minutes []float64          // per minute, by week
@@ -20,8 +21,8 @@ type Certificate struct {
 }
 
 // newCertificate is one with all prices 0 and the shape of p.
-func newCertificate(p *Problem) *Certificate {
-	c := &Certificate{Start: p.Start, Cells: make([][][3]float64, len(p.Foods)), Room: make([][4][]float64, len(p.Spaces)),
+func newCertificate(p *Problem, apart int) *Certificate {
+	c := &Certificate{Start: p.Start, Apart: apart, Cells: make([][][3]float64, len(p.Foods)*apart), Room: make([][4][]float64, len(p.Spaces)),
 		Shelf: make([]float64, max(p.Weeks-p.ShelfStart, 0)), Minutes: make([]float64, p.Weeks), Totals: map[string]float64{}, Musts: make([]float64, len(p.Musts)), Halves: make([][]float64, len(p.Spaces)), Thirds: make([][]float64, len(p.Spaces))}
 	for k := range c.Cells {
 		c.Cells[k] = make([][3]float64, p.Weeks)
@@ -38,7 +39,7 @@ func newCertificate(p *Problem) *Certificate {
 // certificate writes the prices of the ascent down.
 func (a *ascent) certificate(x []float64) *Certificate {
 	p, e := a.e.p, a.e
-	c := newCertificate(p)
+	c := newCertificate(p, e.apart)
 	for i := range c.Room {
 		copy(c.Halves[i], x[a.part(0, i, 0):])
 		copy(c.Thirds[i], x[a.part(1, i, 0):])
@@ -64,7 +65,7 @@ func (a *ascent) certificate(x []float64) *Certificate {
 // foods, moved to this plan's first week.
 func (a *ascent) warm(c *Certificate, x []float64) bool {
 	p, e := a.e.p, a.e
-	if c == nil || len(c.Room) != len(p.Spaces) || len(c.Cells) != len(p.Foods) {
+	if c == nil || len(c.Room) != len(p.Spaces) || len(c.Cells) != len(p.Foods)*c.Apart || c.Apart < 1 {
 		return false
 	}
 	late := int(p.Start-c.Start) / 7
@@ -101,12 +102,31 @@ func (a *ascent) warm(c *Certificate, x []float64) bool {
 	if len(c.Musts) == len(p.Musts) {
 		copy(x[e.rows.musts:e.rows.end], c.Musts)
 	}
-	for k := range c.Cells {
-		for w := range e.weeks {
-			if row := c.Cells[k]; len(row) > 0 && w+late >= 0 {
-				copy(x[a.cellAt[k]+w*segments:], row[min(w+late, len(row)-1)][:])
+	a.warmCells(c, late, x)
+	return true
+}
+
+// warmCells takes the prices of meals. Of the mean harvest's price each future
+// takes its share; the mean takes all of theirs.
+func (a *ascent) warmCells(c *Certificate, late int, x []float64) {
+	e := a.e
+	for k := range e.cells {
+		food, f := k/e.apart, k%e.apart
+		from, to, share := f, f+1, 1.0
+		if c.Apart != e.apart {
+			from, to, share = 0, c.Apart, 1/float64(e.apart)
+		}
+		for w := max(0, -late); w < e.weeks; w++ {
+			at := x[a.cellAt[k]+w*segments:][:segments]
+			if len(c.Cells[food*c.Apart]) == 0 {
+				continue
+			}
+			clear(at)
+			for _, rows := range c.Cells[food*c.Apart+from : food*c.Apart+to] {
+				for step, y := range rows[min(w+late, len(rows)-1)] {
+					at[step] += float64(y * share)
+				}
 			}
 		}
 	}
-	return true
 }

@@ -23,7 +23,10 @@ import (
 // eaten with foresight is worth at least the mean of the futures by the eating
 // rule.
 func CheckBound(p *Problem, c *Certificate) float64 {
-	k := check{p: p, c: c}
+	k := check{p: p, c: c, apart: max(c.Apart, 1)}
+	if k.apart > 1 && k.apart != p.Futures || len(c.Cells) != len(p.Foods)*k.apart {
+		return math.Inf(1) // prices of another garden
+	}
 	k.stand()
 	k.open()
 	locked := map[int]int{}
@@ -66,8 +69,9 @@ type check struct {
 	c     *Certificate
 	all   [][][4]float64 // [space][week]: taken by all that stands, if nothing is pulled
 	sure  [][][4]float64 // the same of what cannot be pulled by then
-	cells [][]place      // by food: cells that pay, best first
-	best  [][]float64    // by food and week of picking: the most a meal can pay
+	apart int            // harvests told apart: 1 = the mean, else each future
+	cells [][]place      // by food × apart + future: cells that pay, best first
+	best  [][]float64    // the same by week of picking: the most a meal can pay
 }
 
 // place is a cell that pays at the prices.
@@ -78,7 +82,7 @@ type place struct {
 
 // open lists the cells that pay.
 func (k *check) open() {
-	k.cells, k.best = make([][]place, len(k.p.Foods)), make([][]float64, len(k.p.Foods))
+	k.cells, k.best = make([][]place, len(k.c.Cells)), make([][]float64, len(k.c.Cells))
 	for food := range k.cells {
 		k.best[food] = make([]float64, k.p.Weeks)
 		for w := range k.p.Weeks {
@@ -88,7 +92,7 @@ func (k *check) open() {
 					continue
 				}
 				k.cells[food] = append(k.cells[food], place{w, most, pays})
-				for a := max(w-k.p.Foods[food].Shelf, 0); a <= w; a++ {
+				for a := max(w-k.p.Foods[food/k.apart].Shelf, 0); a <= w; a++ {
 					k.best[food][a] = math.Max(k.best[food][a], pays)
 				}
 			}
@@ -112,10 +116,10 @@ func (k *check) minute(w int) float64 {
 }
 
 func (k *check) cell(food, w, step int) (most, pays float64) {
-	f := &k.p.Foods[food]
+	f := &k.p.Foods[food/k.apart]
 	want := at(f.Want, w)
 	most = [3]float64{want / 2, want / 2, want}[step]
-	pays = [3]float64{f.Worth, (f.Worth + f.Extra) / 2, f.Extra}[step] * math.Pow(1+k.p.Discount, -float64(w))
+	pays = [3]float64{f.Worth, (f.Worth + f.Extra) / 2, f.Extra}[step] * math.Pow(1+k.p.Discount, -float64(w)) / float64(k.apart)
 	return most, pays - at(k.c.Cells[food][w][:], step)
 }
 
@@ -131,7 +135,7 @@ func (k *check) limits() float64 {
 			sum += k.parts(i, w, math.Inf(1))
 		}
 		sum += at(p.Minutes, w) * k.minute(w)
-		for food := range p.Foods {
+		for food := range c.Cells {
 			for step := range 3 {
 				most, _ := k.cell(food, w, step)
 				sum += most * at(c.Cells[food][w][:], step)
@@ -186,14 +190,14 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 	}
 	meals := k.meals(o.Food, o.Meals, o.MealsFrom)
 	if locked > 0 {
-		return k.eat(o.Food, meals, float64(locked)) - batch - float64(locked)*plant - k.crowd(o, locked)
+		return k.eatAll(o.Food, meals, p.Weeks, float64(locked)) - batch - float64(locked)*plant - k.crowd(o, locked)
 	}
-	if k.atMost(o.Food, meals) <= plant && batch >= 0 {
-		return 0 // no plant pays for itself
+	best, last, most := 0.0, math.Inf(-1), k.most(o)
+	if batch >= 0 && float64(most)*(k.atMost(o.Food, meals)-plant) <= batch {
+		return 0 // no number of plants pays
 	}
-	best, last := 0.0, math.Inf(-1)
-	for n := max(o.Min, 1); n <= k.most(o); n++ {
-		worth := k.eat(o.Food, meals, float64(n)) - batch - float64(n)*plant
+	for n := max(o.Min, 1); n <= most; n++ {
+		worth := k.eatAll(o.Food, meals, p.Weeks, float64(n)) - batch - float64(n)*plant
 		if worth < last {
 			break // each further plant is worth less than the one before
 		}
@@ -204,10 +208,12 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 
 // atMost is what a harvest could be worth if all of it were eaten where it pays
 // most.
-func (k *check) atMost(food int, picked []float64) float64 {
+func (k *check) atMost(food int, picked [][]float64) float64 {
 	sum := 0.0
-	for w, x := range picked {
-		sum += x * k.best[food][w]
+	for f, row := range picked {
+		for w, x := range row {
+			sum += x * k.best[food*k.apart+f][w]
+		}
 	}
 	return sum
 }
@@ -350,70 +356,86 @@ func (k *check) stay(s *Stay) []float64 {
 				}
 			}
 		}
-		if meals != nil {
-			worth += k.eat(s.Food, append(slices.Clone(meals[:w+1]), make([]float64, p.Weeks-w-1)...), 1)
-		}
+		worth += k.eatAll(s.Food, meals, w+1, 1)
 		out = append(out, worth-cost)
 	}
 	return out
 }
 
-// meals is the mean harvest by week of the plan; nil = none eaten.
-func (k *check) meals(food int, futures [][]float32, from int) []float64 {
+// meals is each harvest told apart by week of the plan; nil = none eaten.
+func (k *check) meals(food int, futures [][]float32, from int) [][]float64 {
 	if food < 0 || k.p.Futures == 0 {
 		return nil
 	}
-	out := make([]float64, k.p.Weeks)
-	for _, row := range futures[:min(len(futures), k.p.Futures)] {
+	out := make([][]float64, k.apart)
+	for f := range out {
+		out[f] = make([]float64, k.p.Weeks)
+	}
+	for f, row := range futures[:min(len(futures), k.p.Futures)] {
 		for i, x := range row {
 			if w := from + i; w >= 0 && w < k.p.Weeks {
-				out[w] += float64(x) / float64(k.p.Futures)
+				out[f%k.apart][w] += float64(x) * float64(k.apart) / float64(k.p.Futures)
 			}
 		}
 	}
 	return out
+}
+
+// eatAll is the most the harvests told apart can be worth as far as so many
+// weeks.
+func (k *check) eatAll(food int, picked [][]float64, weeks int, times float64) float64 {
+	sum := 0.0
+	for f, row := range picked {
+		sum += k.eat(food*k.apart+f, row[:weeks], times)
+	}
+	return sum
 }
 
 // eat is the most a harvest can be worth in the cells of its food, each filled
 // once at most: cells of falling worth, each as full as those before allow
 // (weeks a to b can eat only what was picked from a-shelf to b).
 func (k *check) eat(food int, picked []float64, times float64) float64 {
-	if picked == nil {
-		return 0
-	}
-	from, to := 0, len(picked)
+	from, to, left := 0, len(picked), 0.0
 	for from < to && picked[from] == 0 {
 		from++
 	}
 	for to > from && picked[to-1] == 0 {
 		to--
 	}
-	to = min(to+k.p.Foods[food].Shelf, len(picked))
-	eaten, worth := make([]float64, len(picked)), 0.0
+	for _, x := range picked {
+		left += times * x
+	}
+	shelf := k.p.Foods[food/k.apart].Shelf
+	to = min(to+shelf, k.p.Weeks)
+	eaten, worth := make([]float64, k.p.Weeks), 0.0
 	for _, c := range k.cells[food] {
 		if c.week < from || c.week >= to {
 			continue
 		}
+		if left <= 0 {
+			break
+		}
 		// The least of: picked in a-shelf..b less eaten in a..b, over a <= week <= b.
-		before, left := math.Inf(1), 0.0
+		before, after := math.Inf(1), 0.0
 		for a, sum := c.week, 0.0; a >= from; a-- { // a's part: picked a-shelf..week less eaten a..week
 			if a == c.week {
-				for i := max(from, a-k.p.Foods[food].Shelf); i <= a; i++ {
-					sum += times * picked[i]
+				for i := max(from, a-shelf); i <= a; i++ {
+					sum += times * at(picked, i)
 				}
-			} else if i := a - k.p.Foods[food].Shelf; i >= from {
-				sum += times * picked[i]
+			} else if i := a - shelf; i >= from {
+				sum += times * at(picked, i)
 			}
 			sum -= eaten[a]
 			before = math.Min(before, sum)
 		}
 		least := 0.0
 		for b := c.week + 1; b < to; b++ {
-			left += times*picked[b] - eaten[b]
-			least = math.Min(least, left)
+			after += times*at(picked, b) - eaten[b]
+			least = math.Min(least, after)
 		}
 		if x := math.Min(before+least, c.most); x > 0 {
 			eaten[c.week] += x
+			left -= x
 			worth += x * c.pays
 		}
 	}

@@ -28,6 +28,7 @@ type expected struct {
 	limit []float64 // by row; minutes rows may be passed at OverCost, must rows ask for at least
 	opts  []column
 	stays []stand
+	apart int               // harvests told apart: 1 for the mean harvest, or one for each future
 	group []string          // by group row
 	parts [levels][]float64 // by space: a half and a third of the ground, see fills
 }
@@ -68,7 +69,7 @@ type column struct {
 	group            int     // row, -1 = none
 	musts            []int   // rows
 	lo               int
-	meals            []float64 // mean per plant from week lo
+	meals            [][]float64 // per plant from week lo, by harvest told apart
 }
 
 // stand is a planting in the ground as the model sees it.
@@ -77,14 +78,15 @@ type stand struct {
 	first, last    int
 	full           [kinds][]float64 // what it takes, by week
 	take           [kinds][]float64 // the same, shrunk where all that stands is more than the limit
-	minutes, meals []float64        // by week
+	minutes        []float64        // by week
+	meals          [][]float64      // by harvest told apart and week
 	tail, pullCost float64
 	musts          []int
 	plants         int
 }
 
-func newExpected(p *Problem) *expected {
-	e := &expected{p: p, weeks: p.Weeks, now: make([]float64, p.Weeks)}
+func newExpected(p *Problem, apart int) *expected {
+	e := &expected{p: p, weeks: p.Weeks, apart: apart, now: make([]float64, p.Weeks)}
 	for w := range e.now {
 		e.now[w] = math.Pow(1+p.Discount, -float64(w))
 	}
@@ -103,15 +105,16 @@ func newExpected(p *Problem) *expected {
 }
 
 func (e *expected) addCells() {
-	e.cells = make([][]cell, len(e.p.Foods))
-	for k := range e.p.Foods {
-		f := &e.p.Foods[k]
+	e.cells = make([][]cell, len(e.p.Foods)*e.apart)
+	for k := range e.cells {
+		f := &e.p.Foods[k/e.apart]
 		e.cells[k] = make([]cell, e.weeks*segments)
 		for w := range e.weeks {
 			want, c := once(f.Want, w), e.cells[k][w*segments:]
-			c[0] = cell{want / 2, e.now[w] * f.Worth}
-			c[1] = cell{want / 2, e.now[w] * (f.Worth + f.Extra) / 2}
-			c[2] = cell{want, e.now[w] * f.Extra}
+			now := e.now[w] / float64(e.apart)
+			c[0] = cell{want / 2, now * f.Worth}
+			c[1] = cell{want / 2, now * (f.Worth + f.Extra) / 2}
+			c[2] = cell{want, now * f.Extra}
 		}
 	}
 }
@@ -180,7 +183,7 @@ func (e *expected) addStays() {
 		}
 		s.minutes = make([]float64, n)
 		copy(s.minutes, src.Minutes)
-		s.meals = meanRow(src.Meals, p.Futures, 0, n)
+		s.meals = e.harvests(src.Meals, 0, n)
 		for w := range n {
 			s.full[area][w] = held(src.Footprint, w)
 			s.full[volume][w] = src.VolumeL * rootShare(src.Footprint, w, n)
@@ -205,6 +208,18 @@ func (e *expected) addStays() {
 			}
 		}
 	}
+}
+
+// harvests are the rows of meals told apart: the mean, or each future's.
+func (e *expected) harvests(meals [][]float32, lo, hi int) [][]float64 {
+	if e.apart == 1 {
+		return [][]float64{meanRow(meals, e.p.Futures, lo, hi)}
+	}
+	out := make([][]float64, e.apart)
+	for f := range out {
+		out[f] = meanRow(meals[min(f, len(meals)):min(f+1, len(meals))], 1, lo, hi)
+	}
+	return out
 }
 
 // meanRow is the mean over the futures of rows of meals, from week lo to
@@ -261,7 +276,7 @@ func (e *expected) addOption(i, locked int) {
 			}
 		}
 		if lo < hi {
-			o.lo, o.meals = lo, meanRow(src.Meals, p.Futures, lo-src.MealsFrom, hi-src.MealsFrom)
+			o.lo, o.meals = lo, e.harvests(src.Meals, lo-src.MealsFrom, hi-src.MealsFrom)
 		}
 	}
 	e.addRotation(i)

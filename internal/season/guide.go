@@ -30,7 +30,11 @@ func (m *model) setGuide(lim *Limits) {
 	if lim.Prices == nil || m.usable <= keepLeast {
 		return
 	}
-	a := newAscent(newExpected(m.p))
+	apart := 1
+	if lim.Prices.Apart == m.p.Futures {
+		apart = m.p.Futures
+	}
+	a := newAscent(newExpected(m.p, apart))
 	x := make([]float64, len(a.limit))
 	if !a.warm(lim.Prices, x) {
 		return

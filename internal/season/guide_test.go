@@ -78,7 +78,7 @@ func density1(o *Option) float64 {
 // batch has to pay, and windows are dug where dear ground stands idle.
 func TestGuideSeesBulkAndIdleGround(t *testing.T) {
 	p := plausible(6, 6, 12, 52, 4)
-	c := newCertificate(p)
+	c := newCertificate(p, 1)
 	const space, week, dear = 2, 20, 7.0
 	p.Spaces[space].AreaM2 = 0.25 // so that one plant of some kinds takes more than half
 	c.Room[space][area][week] = dear

@@ -13,7 +13,7 @@ import (
 // exact: rotation, clearing and room that what stands overfills are in it,
 // which the bound relaxes. docs/season.md names its rows and columns.
 func WriteMPS(w io.Writer, p *Problem) error {
-	f := &mps{e: newExpected(p), p: p, row: map[string]int{}}
+	f := &mps{e: newExpected(p, 1), p: p, row: map[string]int{}}
 	f.plantings()
 	f.standing()
 	f.limits()
@@ -271,15 +271,15 @@ func (f *mps) eating() {
 		}
 	}
 	for i := range e.opts {
-		if o := &e.opts[i]; f.n[i] >= 0 && o.food >= 0 {
-			for a, x := range o.meals {
+		if o := &e.opts[i]; f.n[i] >= 0 && len(o.meals) > 0 {
+			for a, x := range o.meals[0] {
 				f.put(f.addRow('L', 0, "picked.%s.w%02d", mpsName(f.p.Foods[o.food].ID), o.lo+a), f.n[i], -x)
 			}
 		}
 	}
 	for i := range e.stays {
 		if s := &e.stays[i]; s.food >= 0 {
-			for w, x := range s.meals {
+			for w, x := range s.meals[0] {
 				f.stands(f.addRow('L', 0, "picked.%s.w%02d", mpsName(f.p.Foods[s.food].ID), w), i, w, -x)
 			}
 		}

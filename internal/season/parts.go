@@ -43,7 +43,7 @@ func (m *market) partCost(space, w int, ground float64) float64 {
 	sum := 0.0
 	for level := range levels {
 		if y := m.x[m.partAt(level, space)+w]; y > 0 {
-			sum += y * m.e.fills(level, space, ground)
+			sum += float64(y * m.e.fills(level, space, ground))
 		}
 	}
 	return sum

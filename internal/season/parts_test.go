@@ -14,7 +14,7 @@ func TestPartsAreNeverMoreThanThereAre(t *testing.T) {
 	for range 5000 {
 		area := 0.05 + 3*r.Float64()
 		p := &Problem{Weeks: 1, Spaces: []Space{{AreaM2: area, Batch: -1}}}
-		e := newExpected(p)
+		e := newExpected(p, 1)
 		var grounds []float64
 		switch n := 1 + r.IntN(5); r.IntN(4) {
 		case 0: // n exact parts
@@ -34,7 +34,7 @@ func TestPartsAreNeverMoreThanThereAre(t *testing.T) {
 			}
 		}
 		for level := range levels {
-			c := newCertificate(p)
+			c := newCertificate(p, 1)
 			[levels][][]float64{c.Halves, c.Thirds}[level][0][0] = 1
 			checker := check{p: p, c: c}
 			filled, checked := 0.0, 0.0

@@ -41,6 +41,10 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 	if day.Plan.Proved {
 		p.Bound = fmt.Sprintf("At most %.0f %% of what this plan adds, counted on average harvests. This was checked.", math.Ceil(100*day.Plan.Gap-1e-9))
 	}
+	if day.Plan.FutureProved {
+		p.Bound = fmt.Sprintf("At most %.0f %% of what this plan adds over the futures; %.0f %% counted on average harvests. This was checked.",
+			math.Ceil(100*day.Plan.FutureGap-1e-9), math.Ceil(100*day.Plan.Gap-1e-9))
+	}
 	for name := range day.Plan.Seconds {
 		p.Seconds = append(p.Seconds, Phase{Name: name})
 	}
