@@ -126,9 +126,8 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if !in.Quick && work == d.in.Work { // the quick search's word is not kept
 		d.keepForecasts(ctx, r, &state)
 	}
-	d.told.on(r.Day, events, in.Book, in.Garden)
+	d.told.on(r.Day, events, &state, in.Book, in.Garden)
 	r.Day.Spent = reckon.SpentOn(events, &state, in.Book, in.Date)
-	r.Day.TellYears(events, &state, in.Book, in.Garden)
 	d.fillOutdoors(r, &state, r.Day)
 	if !in.Quick && ctx.Err() == nil {
 		if err := d.plans.remember(r.Likeness()); err != nil {
@@ -296,8 +295,8 @@ type told struct {
 	teller *reckon.Teller
 }
 
-// on puts the past on the spaces of a day.
-func (t *told) on(day *reckon.Day, events []ledger.Event, book *crop.Book, g *garden.Garden) {
+// on puts the past on the spaces of a day, and on its year sheets.
+func (t *told) on(day *reckon.Day, events []ledger.Event, state *ledger.State, book *crop.Book, g *garden.Garden) {
 	t.mu.Lock()
 	defer t.mu.Unlock()
 	if t.garden != g {
@@ -305,6 +304,7 @@ func (t *told) on(day *reckon.Day, events []ledger.Event, book *crop.Book, g *ga
 	}
 	t.teller.Hear(events)
 	day.Tell(t.teller)
+	day.TellYears(t.teller, state)
 }
 
 // again asks for the plan to be worked out anew.

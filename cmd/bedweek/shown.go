@@ -97,8 +97,7 @@ func (d *desk) toldOn(ctx context.Context, day *reckon.Day, in *reckon.Inputs, l
 	}
 	fresh := *day
 	fresh.Spaces = slices.Clone(day.Spaces)
-	d.told.on(&fresh, events, in.Book, in.Garden)
-	fresh.TellYears(events, &state, in.Book, in.Garden)
+	d.told.on(&fresh, events, &state, in.Book, in.Garden)
 	d.fillOutdoors(last, &state, &fresh)
 	return &fresh, nil
 }

@@ -76,7 +76,7 @@ func BenchmarkTapOnWater(b *testing.B) {
 	}
 	b.Run("weather", func(b *testing.B) {
 		for range b.N {
-			sky(in, p, stays)
+			sky(in, p, stays, climateOf(in, p))
 		}
 	})
 }

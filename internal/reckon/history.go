@@ -36,12 +36,13 @@ type Teller struct {
 	what   map[string]string // planting to words
 	at     map[string]string // entry to space
 	notes  map[string][]Note // by space, oldest first
+	picks  map[string][]pick // by planting, in order of writing
 	heard  int
 }
 
 // NewTeller tells the past of a garden in the words of a book.
 func NewTeller(book *crop.Book, g *garden.Garden) *Teller {
-	t := &Teller{book: book, garden: g, where: map[string]string{}, what: map[string]string{}, at: map[string]string{}, notes: map[string][]Note{}}
+	t := &Teller{book: book, garden: g, where: map[string]string{}, what: map[string]string{}, at: map[string]string{}, notes: map[string][]Note{}, picks: map[string][]pick{}}
 	for _, p := range FromFile(g) {
 		t.where[p.ID], t.what[p.ID] = p.Space, cropWords(book, p.Crop, p.Variety)
 	}
@@ -69,6 +70,11 @@ func (t *Teller) Hear(events []ledger.Event) {
 	for _, notes := range t.notes {
 		for i := range notes {
 			notes[i].Voided = back[notes[i].ID]
+		}
+	}
+	for _, picks := range t.picks {
+		for i := range picks {
+			picks[i].voided = back[picks[i].entry]
 		}
 	}
 }
@@ -127,6 +133,9 @@ func (t *Teller) tell(e ledger.Event) (space string, n Note) {
 		n.Words = sentence(fmt.Sprintf("which %s is this: %s", orHere(what[b.Planting]), said)) + withNote(b.Note)
 	case ledger.Amount:
 		space = where[b.Planting]
+		if e.Kind == ledger.Picked {
+			t.picks[b.Planting] = append(t.picks[b.Planting], pick{entry: e.ID, on: e.Happened, kg: b.Kg})
+		}
 		amount := b.Measure
 		if b.Kg > 0 {
 			amount = fmt.Sprintf("%.2f kg", b.Kg)

@@ -22,6 +22,7 @@ type Result struct {
 	ground  *Ground
 	asked   asked
 	water   dryMemo
+	climate climate
 }
 
 // Ground is what does not change with the ledger: light, futures and the menu

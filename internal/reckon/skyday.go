@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"sort"
+	"sync"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/garden"
@@ -106,14 +107,22 @@ func (r *Result) Sky(state *ledger.State) *SkyPart {
 	if state != nil {
 		in.State = state
 	}
-	return sky(&in, r.Place, r.model.stays)
+	r.climate.once.Do(func() { r.climate.is = climateOf(&in, r.Place) })
+	return sky(&in, r.Place, r.model.stays, r.climate.is)
 }
 
-func sky(in *Inputs, p *Place, stays []standing) *SkyPart {
+// climate is what one plan's place and futures say of the year, made when it is
+// first asked for: notes do not change it.
+type climate struct {
+	once sync.Once
+	is   Climate
+}
+
+func sky(in *Inputs, p *Place, stays []standing, climate Climate) *SkyPart {
 	s := &SkyPart{Date: in.Date, Source: p.Set.Words, Forecast: in.Forecast != nil, Met: in.ForecastsMet()}
 	s.Night = night(in, p, stays)
 	s.Heat = heat(in, p, stays)
-	s.Climate = climateOf(in, p)
+	s.Climate = climate
 	s.Cold = coldWords(in)
 	for i, sp := range in.Garden.Spaces {
 		if !sp.Grows() {

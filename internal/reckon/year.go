@@ -8,7 +8,6 @@ import (
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
-	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 )
 
@@ -47,48 +46,46 @@ type YearRow struct {
 // yearSpan is how far back a year sheet looks.
 const yearSpan = 365
 
-// TellYears makes the year sheets from the ledger: every planting that stood
-// in the year before the day, its pickings, and the forecast kept of it.
-func (d *Day) TellYears(events []ledger.Event, state *ledger.State, book *crop.Book, g *garden.Garden) {
+// TellYears makes the year sheets from what was noted: every planting that
+// stood in the year before the day, its pickings, and the forecast kept of it.
+func (d *Day) TellYears(t *Teller, state *ledger.State) {
 	if d.Papers == nil {
 		return
 	}
 	papers := *d.Papers
-	papers.Years = yearSheets(d.Date, events, state, book, g)
+	papers.Years = t.yearSheets(d.Date, state)
 	d.Papers = &papers
 }
 
-func yearSheets(date cal.Day, events []ledger.Event, state *ledger.State, book *crop.Book, g *garden.Garden) []YearSheet {
-	shown := map[string]bool{}
-	for _, p := range state.Plantings {
-		shown[p.ID] = p.Ended == 0 || p.Ended >= date-yearSpan
-	}
-	picks := picksOf(events, shown)
+func (t *Teller) yearSheets(date cal.Day, state *ledger.State) []YearSheet {
 	said := map[string]ledger.ForecastNote{}
 	for _, f := range state.Forecasts {
 		said[f.Planting] = f
 	}
 	rough := map[string]bool{}
-	for _, sp := range g.Spaces {
+	for _, sp := range t.garden.Spaces {
 		for _, s := range sp.Standing {
 			rough[s.ID] = s.Since.Late > s.Since.Early
 		}
 	}
 	bySpace := map[string][]YearRow{}
 	for _, p := range state.Plantings {
-		c, ok := book.Crop(crop.ID(p.Crop))
+		if p.Ended != 0 && p.Ended < date-yearSpan {
+			continue
+		}
+		c, ok := t.book.Crop(crop.ID(p.Crop))
 		in := p.SetOut
 		if in == 0 {
 			in = p.Sown
 		}
-		if !ok || in == 0 || in > date || !shown[p.ID] {
+		if !ok || in == 0 || in > date {
 			continue
 		}
 		row := YearRow{Planting: p.ID, Crop: c.Name, Variety: p.Variety, Plants: max(p.Began, p.Count), In: in, Guess: p.FromFile || rough[p.ID], Cause: p.Cause}
 		if p.Ended != 0 && p.Ended <= date {
 			row.Ended, row.Lost = p.Ended, p.Cause != "" && p.Picks == 0
 		}
-		row.takePicks(picks[p.ID], date)
+		row.takePicks(t.picks[p.ID], date)
 		if f, ok := said[p.ID]; ok {
 			row.Said = &f
 		}
@@ -96,7 +93,7 @@ func yearSheets(date cal.Day, events []ledger.Event, state *ledger.State, book *
 		bySpace[p.Space] = append(bySpace[p.Space], row)
 	}
 	var out []YearSheet
-	for _, sp := range g.Spaces {
+	for _, sp := range t.garden.Spaces {
 		if !sp.Grows() {
 			continue
 		}
@@ -112,31 +109,16 @@ func yearSheets(date cal.Day, events []ledger.Event, state *ledger.State, book *
 
 // pick is one picking.
 type pick struct {
-	on cal.Day
-	kg float64
-}
-
-// picksOf lists the pickings of each planting that were not taken back.
-func picksOf(events []ledger.Event, of map[string]bool) map[string][]pick {
-	back := ledger.TakenBack(events)
-	out := map[string][]pick{}
-	for _, e := range events {
-		if e.Kind != ledger.Picked || back[e.ID] {
-			continue
-		}
-		if body, err := ledger.Decode(e); err == nil {
-			if b, ok := body.(ledger.Amount); ok && of[b.Planting] {
-				out[b.Planting] = append(out[b.Planting], pick{e.Happened, b.Kg})
-			}
-		}
-	}
-	return out
+	entry  string
+	on     cal.Day
+	kg     float64
+	voided bool
 }
 
 func (r *YearRow) takePicks(ps []pick, date cal.Day) {
 	weeks := map[cal.Day]bool{}
 	for _, p := range ps {
-		if p.on > date {
+		if p.voided || p.on > date {
 			continue
 		}
 		r.Picks++
