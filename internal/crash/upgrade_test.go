@@ -3,6 +3,7 @@ package crash
 import (
 	"encoding/json"
 	"fmt"
+	"io/fs"
 	"math/rand/v2"
 	"os"
 	"os/exec"
@@ -20,7 +21,7 @@ import (
 // know the newer one, and come up to date at the next start with every entry.
 func TestKilledWhileRaised(t *testing.T) {
 	t.Logf("seed %d", *seed)
-	u := newUpgrade(t, nextLayouts)
+	u := newUpgrade(t, nextLayouts, 600)
 	chance := rand.New(rand.NewPCG(*seed, 9))
 	at := map[string]int{}
 	for i := range *raised {
@@ -43,7 +44,7 @@ func TestKilledWhileRaised(t *testing.T) {
 // TestKilledWhileRaisedCatchesEarlyMark runs the same on a child that writes
 // the number of a layout before it makes the layout.
 func TestKilledWhileRaisedCatchesEarlyMark(t *testing.T) {
-	u := newUpgrade(t, nextLayouts+",mutant_mark_early")
+	u := newUpgrade(t, nextLayouts+",mutant_mark_early", 600)
 	chance := rand.New(rand.NewPCG(*seed, 10))
 	for i := range mostKills {
 		dir := filepath.Join(t.TempDir(), "data")
@@ -62,12 +63,15 @@ type upgrade struct {
 	from     string        // a record of layout 1
 	rows     string        // what it serves
 	takes    time.Duration // to bring it up to date
-	layout   string        // found after the last kill
+	layout   string        // found after the last cut
+
+	holdsKB, needsKB int // the old record, and more than making it new needs beside it
 }
 
-func newUpgrade(t *testing.T, tag string) *upgrade {
+// newUpgrade makes a record of so many appends by each of two hands.
+func newUpgrade(t *testing.T, tag string, appends int) *upgrade {
 	u := &upgrade{t: t, old: child(t, ""), new: child(t, tag), from: filepath.Join(t.TempDir(), "first")}
-	if out, err := exec.Command(u.old, "-clients", "2", "-count", "600", "append", u.from).CombinedOutput(); err != nil {
+	if out, err := exec.Command(u.old, "-clients", "2", "-count", fmt.Sprint(appends), "append", u.from).CombinedOutput(); err != nil {
 		t.Fatalf("writing a record: %v\n%.500s", err, out)
 	}
 	dir := filepath.Join(t.TempDir(), "whole")
@@ -77,11 +81,31 @@ func newUpgrade(t *testing.T, tag string) *upgrade {
 		t.Fatalf("bringing it up to date: %v\n%s", err, out)
 	}
 	u.takes = time.Since(begun)
+	u.holdsKB = folderKB(t, u.from)
+	u.needsKB = 512 + 5*(folderKB(t, dir)-u.holdsKB)/2 // the log beside the tables
 	u.rows = u.verdict(u.new, dir).Rows
 	if v := u.verdict(u.old, u.from); v.Rows != u.rows || u.rows == "" {
 		t.Fatalf("brought up to date in peace the record serves other rows: %+v", v)
 	}
 	return u
+}
+
+// folderKB is the size of a folder's files in whole pages.
+func folderKB(t *testing.T, dir string) (kb int) {
+	err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		st, err := d.Info()
+		if err == nil {
+			kb += 4 * int((st.Size()+4095)/4096)
+		}
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return kb
 }
 
 func (u *upgrade) copyTo(dir string) {
@@ -114,6 +138,12 @@ func (u *upgrade) killed(dir string, after time.Duration) (faults []string) {
 	time.Sleep(after)
 	cmd.Process.Kill()
 	cmd.Wait()
+	return u.left(dir)
+}
+
+// left returns what is wrong with a record after it was cut off while it was
+// brought up to date: it must be the old one whole, or a newer one whole.
+func (u *upgrade) left(dir string) (faults []string) {
 	u.layout = "1"
 	v := u.verdict(u.old, dir)
 	if m := ofLayout.FindStringSubmatch(v.Refused); m != nil {

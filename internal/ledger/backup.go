@@ -164,7 +164,10 @@ func finish(temp, folder string, p Proof) error {
 // room makes the folder, clears what an interrupted backup left, and refuses
 // when the disk has not enough room. Where the system cannot be asked, the
 // backup goes on and fails by itself when the disk is full.
-func (l *Ledger) room(folder string) error {
+func (l *Ledger) room(folder string) error { return l.roomFor("a backup", roomFactor, folder) }
+
+// roomFor is the same for work that needs so many sizes of the database.
+func (l *Ledger) roomFor(what string, factor float64, folder string) error {
 	if err := os.MkdirAll(folder, 0o700); err != nil {
 		return fmt.Errorf("making the folder: %w", err)
 	}
@@ -182,9 +185,9 @@ func (l *Ledger) room(folder string) error {
 		}
 	}
 	more := max(0, folderSize(PhotoFolder(l.dir))-folderSize(PhotoFolder(folder)))
-	need := uint64(roomFactor*float64(size)) + uint64(more)
+	need := uint64(factor*float64(size)) + uint64(more)
 	if have, known := l.free(folder); known && have < need {
-		return fmt.Errorf("%w: a backup needs %d MB and %d MB are free. Nothing was begun", ErrNoSpace, need>>20+1, have>>20)
+		return fmt.Errorf("%w: %s needs %d MB and %d MB are free. Nothing was begun", ErrNoSpace, what, need>>20+1, have>>20)
 	}
 	return nil
 }

@@ -103,6 +103,9 @@ func Open(dir string, o Options) (*Ledger, error) {
 	}
 	if err := l.open(steps, present, o.Rebuild); err != nil {
 		l.release()
+		if (full(err) || fullDisk(err)) && !errors.Is(err, ErrNoSpace) {
+			err = fmt.Errorf("%w. What was kept is there. Make room and start again (%w)", ErrNoSpace, err)
+		}
 		return nil, withLastBackup(dir, err)
 	}
 	go l.write()
@@ -214,11 +217,20 @@ func (l *Ledger) openWriter(ctx context.Context) error {
 	return nil
 }
 
+// raiseFactor is how much room a newer layout asks for, in sizes of the
+// database: the backup before it and the tables written once more in the log
+// and in the file. A layout that needs more ends with the disk full, and the
+// record is then of the layout before.
+const raiseFactor = 3
+
 // raise brings the layout up to date. A record that holds something is backed
 // up first. Afterwards the log is emptied into the file, so that the header
 // that older programs look at tells the version.
 func (l *Ledger) raise(ctx context.Context, steps []migration, x inspection) error {
 	if x.version > 0 {
+		if err := l.roomFor("a newer layout", raiseFactor, BackupFolder(l.dir)); err != nil {
+			return fmt.Errorf("changing the layout: %w", err)
+		}
 		if err := l.backupBefore(ctx, steps[:x.version]); err != nil {
 			return fmt.Errorf("backing up before changing the layout: %w", err)
 		}

@@ -1,9 +1,10 @@
 package ledger
 
 import (
+	"cmp"
 	"container/heap"
 	"runtime"
-	"sort"
+	"slices"
 	"sync"
 )
 
@@ -186,41 +187,51 @@ func light(s step) step {
 }
 
 func orderSteps(given []step) []step {
-	sorted := append([]step(nil), given...)
-	sort.SliceStable(sorted, func(i, j int) bool {
-		if sorted[i].Seq != sorted[j].Seq {
-			return sorted[i].Seq < sorted[j].Seq
-		}
-		return sorted[i].ID < sorted[j].ID
-	})
-	steps := sorted[:0]
-	at := make(map[string]int, len(given))
-	for _, s := range sorted {
+	sorted := given
+	bySeq := func(a, b step) int { return cmp.Or(cmp.Compare(a.Seq, b.Seq), cmp.Compare(a.ID, b.ID)) }
+	if !slices.IsSortedFunc(sorted, bySeq) {
+		sorted = slices.Clone(given)
+		slices.SortStableFunc(sorted, bySeq)
+	}
+	at := make(map[string]int, len(sorted))
+	for i, s := range sorted {
 		if _, twice := at[s.ID]; !twice {
-			at[s.ID] = len(steps)
-			steps = append(steps, s)
+			at[s.ID] = i
 		}
 	}
+	if len(at) < len(sorted) { // some twice: their places move up
+		steps := make([]step, 0, len(at))
+		for i, s := range sorted {
+			if at[s.ID] == i {
+				at[s.ID] = len(steps)
+				steps = append(steps, s)
+			}
+		}
+		sorted = steps
+	}
+	for i, s := range sorted {
+		for _, id := range s.causes() {
+			if at[id] > i {
+				return untangle(sorted, at)
+			}
+		}
+	}
+	return sorted
+}
+
+// untangle places each step after its causes, lowest first. at says by id
+// where each is now.
+func untangle(steps []step, at map[string]int) []step {
 	waits := make([]int, len(steps)) // causes still to come
 	frees := map[int][]int{}
-	backward := false
 	for i, s := range steps {
 		for _, id := range s.causes() {
 			if j, here := at[id]; here {
 				waits[i]++
 				frees[j] = append(frees[j], i)
-				backward = backward || j > i
 			}
 		}
 	}
-	if !backward {
-		return steps
-	}
-	return untangle(steps, waits, frees)
-}
-
-// untangle places each step after its causes, lowest first.
-func untangle(steps []step, waits []int, frees map[int][]int) []step {
 	var ready lowest
 	for i, n := range waits {
 		if n == 0 {

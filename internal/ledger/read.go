@@ -82,7 +82,11 @@ func (r row) event() (Event, error) {
 
 // readEvents returns the events after a place, checked.
 func readEvents(ctx context.Context, db sqlRunner, from mark) ([]Event, mark, error) {
-	var out []Event
+	var n int // read only to make room: how many come is what scan finds
+	if err := db.QueryRowContext(ctx, "SELECT count(*) FROM event WHERE seq > ?", from.seq).Scan(&n); err != nil {
+		return nil, from, err
+	}
+	out := make([]Event, 0, n)
 	last, err := scan(ctx, db, from, func(r row) error {
 		e, err := r.event()
 		out = append(out, e)

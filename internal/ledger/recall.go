@@ -3,6 +3,7 @@ package ledger
 import (
 	"context"
 	"reflect"
+	"slices"
 	"sync"
 )
 
@@ -41,6 +42,7 @@ func (c *Recall) read(ctx context.Context) ([]Event, error) {
 			return nil, err
 		}
 		bodies := bodiesFor(more)
+		c.events = slices.Grow(c.events, len(more))
 		for i, e := range more {
 			e.body, e.Digest, e.Chain = bodies[i], nil, nil
 			c.events = append(c.events, e)

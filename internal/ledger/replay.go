@@ -29,10 +29,11 @@ func replayed(standing []Planting, events []Event) *replayer {
 	return replayedSteps(standing, understood(events))
 }
 
+// replayedSteps is the same of steps that are the caller's to give away.
 func replayedSteps(standing []Planting, given []step) *replayer {
 	r := newReplayer(standing)
 	steps := orderSteps(given)
-	r.steps = make([]step, 0, len(steps))
+	r.steps = steps[:0] // given is not used again: its place is
 	back := takenBack(steps)
 	for _, s := range steps {
 		r.arrive(s)
