@@ -154,6 +154,20 @@ func TestKindsAreTold(t *testing.T) {
 			t.Errorf("the words lack %q: %q", want, s)
 		}
 	}
+	c := &crop.Crop{Name: "test leaf"}
+	may, april, august := cal.Of(2030, 5, 10), cal.Of(2030, 4, 10), cal.Of(2030, 8, 12)
+	for day, want := range map[cal.Day]string{
+		may:    "Sow now, until about 22 June, but only kinds slow to bolt; works",
+		april:  "Sow now, until about 3 May; works",
+		august: "Sow now, until about 31 August, sown thickly and cut young; works",
+	} {
+		if s := openSays(c, CropWindow{Verb: "sow", Window: w}, day, day, stand.Try{Day: day, Of20: 18}); !strings.HasPrefix(s, want) {
+			t.Errorf("on %s the answer is %q, want %q", day.Short(), s, want)
+		}
+	}
+	if s := middleSays(w.KindOn(may)) + middleSays(w.KindOn(april)); s != " That is the middle variety; on this day only kinds slow to bolt work." {
+		t.Errorf("a start in May and one in April say %q", s)
+	}
 	w.Kinds = []stand.KindRange{{Kind: stand.Quick, Days: 80, From: works.From, To: works.To}}
 	if s := windowSays(w); !strings.Contains(s, "Then only quick kinds work, of about 80 days.") || strings.Contains(s, "Quick ones") {
 		t.Errorf("want quick kinds told once: %q", s)

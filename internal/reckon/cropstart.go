@@ -89,7 +89,24 @@ func (d *CropDesk) follow(v *CropView, yard int, ask CropAsk) {
 	s.fates(g)
 	s.weeks(c, g, start)
 	s.say(c, g)
+	for _, w := range v.Ways {
+		if w.Way == s.Way {
+			s.Says += middleSays(w.KindOn(s.Day))
+		}
+	}
 	v.Start = s
+}
+
+// middleSays warns that a start is followed for the middle variety on a day on
+// which only another kind works.
+func middleSays(k stand.Kind) string {
+	switch k {
+	case "":
+		return ""
+	case stand.CutYoung:
+		return " That is for full-grown leaves; on this day only young ones will come of it."
+	}
+	return " That is the middle variety; on this day only " + string(k) + " work."
 }
 
 // mealPlants is how many plants meals are told of: one where a plant gives
@@ -151,7 +168,13 @@ func (d *CropDesk) dayAsked(v *CropView, s *StartView, ask cal.Day) cal.Day {
 		if w.Way != s.Way {
 			continue
 		}
-		if x, ok := nextOpen(w.Window, d.in.Date); ok && x <= s.Dates[len(s.Dates)-1] {
+		last := s.Dates[len(s.Dates)-1]
+		for x := d.in.Date; x <= last; x++ { // the start is drawn for the middle variety
+			if w.Open(x) && w.KindOn(x) == "" {
+				return x
+			}
+		}
+		if x, ok := nextOpen(w.Window, d.in.Date); ok && x <= last {
 			return x
 		}
 	}

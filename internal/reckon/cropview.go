@@ -326,13 +326,25 @@ func nextOpen(w stand.Window, d cal.Day) (cal.Day, bool) {
 	return 0, false
 }
 
-// lastOpen is the last day of the range that d lies in.
+// lastOpen is the last day of the range that d lies in, as far as the kind of
+// variety that works on d goes.
 func lastOpen(w stand.Window, d cal.Day) cal.Day {
 	x := d
-	for x < d+366 && w.Open(x+1) {
+	for x < d+366 && w.Open(x+1) && w.KindOn(x+1) == w.KindOn(d) {
 		x++
 	}
 	return x
+}
+
+// kindAsk is what to choose where only one kind of variety works.
+func kindAsk(k stand.Kind) string {
+	switch k {
+	case "":
+		return ""
+	case stand.CutYoung:
+		return ", sown thickly and cut young"
+	}
+	return ", but only " + string(k)
 }
 
 // answer says what to do about the crop at this garden and date: the way that
@@ -393,6 +405,7 @@ func openSays(c *crop.Crop, w CropWindow, day, today cal.Day, t stand.Try) strin
 	default:
 		s = fmt.Sprintf("%s from about %s to about %s", capital(w.Verb), dayOf(day, today), dayOf(last, today))
 	}
+	s += kindAsk(w.KindOn(day))
 	s += fmt.Sprintf("; works %s", ofWords(t.Of20))
 	if t.Wait20 > 0 {
 		s += fmt.Sprintf(", and in %d it is still too cold that day", t.Wait20)

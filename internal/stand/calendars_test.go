@@ -98,6 +98,9 @@ var calendarWays = map[string]crop.Way{"sow": crop.Sow, "set": crop.SetOut, "pla
 // say nothing of the other.
 var springOnly = map[string]bool{"brazos": true}
 
+// unread are calendars first read when the windows' rules had been settled.
+var unread = map[string]bool{"virginia": true, "kentucky": true}
+
 // calendarSum counts days of a calendar and of windows.
 type calendarSum struct{ printed, covered, works, worksIn, best, bestIn int }
 
@@ -138,7 +141,7 @@ func (s calendarSum) String() string {
 func TestCalendars(t *testing.T) {
 	airs := map[string]*Air{}
 	sums, starts := map[string]*calendarSum{}, map[string][]int{}
-	var all, told calendarSum
+	var all, told, fresh calendarSum
 	lost := map[string]int{}
 	for _, row := range rowsOf(t, "calendars.csv") {
 		place, way := row[0], calendarWays[row[2]]
@@ -163,6 +166,10 @@ func TestCalendars(t *testing.T) {
 			sums[place] = &calendarSum{}
 		}
 		sums[place].add(one)
+		if unread[place] {
+			fresh.add(one)
+			continue
+		}
 		all.add(one)
 		if !springOnly[place] {
 			countLost(lost, w, printed)
@@ -176,6 +183,7 @@ func TestCalendars(t *testing.T) {
 		t.Logf("%s: %v", place, s)
 	}
 	t.Logf("all: %v; of the half year alone where no more is told: %v", all, told)
+	t.Logf("calendars read last: %v", fresh)
 	if c, i, b := all.shares(); c < 0.87 || i < 0.62 || b < 0.68 { // what was reached; docs/accuracy.md has the goals
 		t.Errorf("windows cover %.2f of the printed days, want 0.87; %.2f of their days are printed, want 0.62, and %.2f of the best, want 0.68", c, i, b)
 	}

@@ -410,12 +410,30 @@ func (w Window) Open(d cal.Day) bool {
 	if w.AllYear {
 		return true
 	}
-	x := d.YearDay()
 	for _, r := range w.Works {
-		a, b := r.From.YearDay(), r.To.YearDay()
-		if a <= b && x >= a && x <= b || a > b && (x >= a || x <= b) {
+		if within(d, r.From, r.To) {
 			return true
 		}
 	}
 	return false
+}
+
+// KindOn is the kind of variety with which alone d, in any year, works; "" where
+// the middle one does, or nothing.
+func (w Window) KindOn(d cal.Day) Kind {
+	for _, k := range w.Kinds {
+		if within(d, k.From, k.To) {
+			return k.Kind
+		}
+	}
+	return ""
+}
+
+// within reports whether d's day of the year lies from a to b, round the new year.
+func within(d, a, b cal.Day) bool {
+	x, from, to := d.YearDay(), a.YearDay(), b.YearDay()
+	if from <= to {
+		return x >= from && x <= to
+	}
+	return x >= from || x <= to
 }
