@@ -40,7 +40,7 @@ func (s *site) papers(r *http.Request, day *reckon.Day) (page, error) {
 		{"/turnover", "Turnover sheet", "For one space: what comes out, what goes in, tools and steps in order."},
 		{"/order", "Seed order", "What the plan needs, what is in the tin, what must be bought by when."},
 		{"/away", "A helper’s round", "What to water and how much, while you are away, on one sheet."},
-		{"/year", "Year pages", "For one space: what was forecast and what came, for the binder."},
+		{"/year", "Year pages", "What was forecast and what came: the whole garden on one sheet, and a page for each space."},
 		{"/teach", "Teaching page", "The plan’s reasons and sources, to give away without anything private."},
 	}}, nil
 }

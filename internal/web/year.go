@@ -12,7 +12,8 @@ import (
 // YearListPage leads to the year pages.
 type YearListPage struct {
 	Frame
-	Rows []TurnoverLine
+	Rows  []TurnoverLine
+	Sides []YearSide // the whole garden's year, for paper and wide screens
 }
 
 // yearList draws the list.
@@ -22,6 +23,7 @@ func (s *site) yearList(r *http.Request, day *reckon.Day) (page, error) {
 		for _, y := range day.Papers.Years {
 			p.Rows = append(p.Rows, TurnoverLine{y.Space, y.Name, y.Words})
 		}
+		p.Sides, p.Until = yearAll(day.Papers.Years), ""
 	}
 	return p, nil
 }
@@ -54,6 +56,11 @@ type YearMark struct {
 	Line, Dots, Window string
 	Label              string
 	InWords, EndWords  string
+
+	LabelX     float64 // on the whole garden's sheet, as are these
+	lane       int
+	from, to   float64
+	dots, said []float64
 }
 
 // Sizes of the picture, in px.
