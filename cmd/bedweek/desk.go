@@ -93,6 +93,9 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	if err != nil || ground == nil {
 		return err
 	}
+	d.mu.Lock()
+	d.shown.unmet = nil // they are among the entries that are read now
+	d.mu.Unlock()
 	events, state, err := d.remembered(ctx, in.Garden)
 	if err != nil {
 		return err
@@ -137,8 +140,8 @@ func (d *desk) reckon(ctx context.Context, work int, quick bool) error {
 	d.mu.Lock()
 	defer d.mu.Unlock()
 	if d.in.Garden == in.Garden { // else it changed meanwhile, and another turn follows
-		d.put(r.Day)
-		d.trouble, d.out.last, d.shown.untold = "", r, true
+		d.putPlanned(r.Day)
+		d.trouble, d.out.last = "", r
 		d.planned(r, work == d.in.Work, &state)
 	}
 	return nil

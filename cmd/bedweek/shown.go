@@ -16,6 +16,7 @@ type shown struct {
 	untold  bool        // notes may have come since the past was put on the day
 	notes   int         // how many have come
 	later   []later     // those since the day now being told was taken
+	unmet   []later     // those that came while a plan was being worked out without them
 	puts    int         // how often another day took its place
 	latest  *reckon.Day // the last that was told; nil = of an earlier day
 	upTo    int         // notes it tells
@@ -43,6 +44,17 @@ func (d *desk) note(kind ledger.Kind, body any) {
 	d.shown.untold = true
 	d.shown.notes++
 	d.shown.later = append(d.shown.later, later{kind, body})
+	d.shown.unmet = append(d.shown.unmet, later{kind, body})
+}
+
+// putPlanned shows a plan's day, and on it what was noted since its entries
+// were read: work that was answered meanwhile does not come back. d.mu is held.
+func (d *desk) putPlanned(day *reckon.Day) {
+	d.put(day)
+	d.shown.untold = true
+	for _, n := range d.shown.unmet {
+		d.day = d.day.After(string(n.kind), n.body)
+	}
 }
 
 // Day is the page's day; it is always ready. Notes that came since it was last

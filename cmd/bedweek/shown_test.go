@@ -1,68 +1,55 @@
 package main
 
 import (
+	"context"
+	"slices"
+	"sync/atomic"
 	"testing"
 	"time"
 
+	"bedweek/internal/cal"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
 )
 
-// TestNotesDoNotWaitForAPage: while a page is told what was noted, more notes
-// are kept. The page tells those before it was asked for, the next one all.
-func TestNotesDoNotWaitForAPage(t *testing.T) {
-	d, _ := testDesk(t)
-	space := string(d.in.Garden.Spaces[0].ID)
-	write := func() string {
-		id, err := d.record(t.Context(), ledger.Looked, d.today(), "", ledger.Look{Space: space, Looks: "well"})
-		if err != nil {
-			t.Error(err)
-		}
-		return id
-	}
-	read := func() *reckon.Day {
-		day, err := d.Day(t.Context())
-		if err != nil {
-			t.Error(err)
-		}
-		return day
-	}
-	first := write()
-	d.told.mu.Lock() // whoever tells stands still
-	page := make(chan *reckon.Day, 1)
-	go func() { page <- read() }()
-	for d.shown.telling.TryLock() {
-		d.shown.telling.Unlock()
-		time.Sleep(time.Millisecond)
-	}
-	kept := make(chan string, 1)
-	go func() { kept <- write() }()
-	var second string
-	select {
-	case second = <-kept:
-	case <-time.After(20 * time.Second):
-		t.Error("a note waits for a page that is being told")
-	}
-	d.told.mu.Unlock()
-	if second == "" {
-		second = <-kept
-	}
-	if day := <-page; !tells(day, first) {
-		t.Error("the page does not tell the note before it")
-	}
-	if day := read(); !tells(day, first) || !tells(day, second) {
-		t.Error("the next page does not tell both notes")
-	}
-}
-
-// tells reports whether an entry stands in the past of a space.
-func tells(day *reckon.Day, entry string) bool {
-	for _, sp := range day.Spaces {
-		for _, n := range sp.History {
-			if n.ID == entry {
-				return true
+// TestAnAnswerDuringAPlanDoesNotComeBack: work that was answered while the plan
+// was being worked out from older entries does not return to the list when that
+// plan is shown.
+func TestAnAnswerDuringAPlanDoesNotComeBack(t *testing.T) {
+	var during atomic.Pointer[func()]
+	d, _ := deskOf(t, time.Now, func(in *reckon.Inputs) {
+		in.Work, in.Futures, in.Weeks = quickWork+1, 4, 26
+		in.Progress = func(string) {
+			if f := during.Swap(nil); f != nil {
+				(*f)()
 			}
 		}
+	}, newDesk)
+	ctx := context.Background()
+	day, _ := d.Day(ctx)
+	if len(day.Today) < 2 {
+		t.Fatalf("%d tasks: the test needs two", len(day.Today))
 	}
-	return false
+	first, second := day.Today[0].ID, day.Today[1].ID
+	answer := func(task string) {
+		if _, err := d.record(ctx, ledger.Dismissed, cal.FromTime(time.Now()), "", ledger.Dismissal{Task: task, Why: "not this year"}); err != nil {
+			t.Error(err)
+		}
+	}
+	has := func(day *reckon.Day, task string) bool {
+		return slices.ContainsFunc(day.Today, func(x reckon.Task) bool { return x.ID == task })
+	}
+	answered := make(chan struct{})
+	meanwhile := func() { answer(second); close(answered) }
+	during.Store(&meanwhile)
+	answer(first)
+	<-answered
+	d.shows(t, func(day *reckon.Day) bool {
+		if has(day, first) || has(day, second) {
+			t.Fatalf("answered work is back on the list: %v, %v", has(day, first), has(day, second))
+		}
+		d.mu.Lock()
+		defer d.mu.Unlock()
+		return d.busy == 0
+	})
 }
