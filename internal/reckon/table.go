@@ -136,6 +136,6 @@ func tableAnswer(row FoodRow, weekOf []cal.Day) Answer {
 		a.OfTwenty, a.Sure = n, chance(n)
 	}
 	a.Reason = fmt.Sprintf("The plan fills %.0f %% of what is wanted over the plan's weeks.", 100*got/wanted)
-	a.Change = "More ground, another crop for this food, or a smaller want would change it."
+	a.Change = "More ground, another crop for this food, or a smaller want."
 	return a
 }

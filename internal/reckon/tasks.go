@@ -109,12 +109,12 @@ func (r *Result) pickTasks() []Task {
 				n++
 			}
 		}
-		if mean(now) < 0.4 {
-			continue
+		when, least := "this week", 0.4
+		if s.ready(r.in.Date) < 1 { // worth the way again from a whole meal on
+			when, least = "since "+s.picked.Short(), 1
 		}
-		when := "this week"
-		if s.ready(r.in.Date) < 1 {
-			when = "since " + s.picked.Short()
+		if mean(now) < least {
+			continue
 		}
 		t := r.task(s.space, "pick", named(s.crop, s.variety, s.oneOf), s.id)
 		t.Crop, t.Event, t.Minutes = string(s.crop.ID), "picked", int(s.crop.MinutesPick+0.5)

@@ -91,7 +91,7 @@ func (r *Result) hotToday() *HotDay {
 		return nil
 	}
 	h := &HotDay{OfTwenty: k, HighC: windowOf(highs), Early: "early, before about 10", Late: "late, after about 18"}
-	h.Words = fmt.Sprintf("A hot day, about %.0f °C (%.0f to %.0f): %s that it reaches 30. The list is short: early and late, and only what will not wait.",
+	h.Words = fmt.Sprintf("A hot day, about %.0f °C (%.0f to %.0f): %s that it reaches 30. The list is short: early and late, and only what cannot wait.",
 		h.HighC.Likely, h.HighC.Early, h.HighC.Late, chance(k))
 	h.Caution = "Drink each hour, work in shade. Dizzy, sick or no longer sweating: stop and cool. Confused: call an ambulance."
 	return h
@@ -408,22 +408,30 @@ func (d *Day) place(w *Walk, chosen []Task, who PersonDay, known bool) {
 	}
 }
 
+// forToday is said of what ends today.
+const forToday = "for today"
+
 func waitWords(t Task, today cal.Day) string {
 	switch {
 	case t.Until == 0:
 		return ""
 	case t.Until <= today:
-		return "for today"
+		return forToday
+	case t.Pressing:
+		return "by " + t.Until.Time().Format("Mon 2 Jan")
 	}
 	return "can wait until " + t.Until.Time().Format("Mon 2 Jan")
 }
 
 // sum is the sentence before the ribbon.
 func (w *Walk) sum() string {
-	press := 0
-	for _, s := range w.Stops {
-		if s.Pressing {
-			press++
+	now, soon := 0, 0
+	for _, st := range w.Stops {
+		switch {
+		case st.Wait == forToday:
+			now++
+		case st.Pressing:
+			soon++
 		}
 	}
 	var s string
@@ -440,12 +448,14 @@ func (w *Walk) sum() string {
 		s = fmt.Sprintf("%d stops, about %s.", len(w.Stops), minutesSaid(w.Minutes))
 	}
 	switch {
-	case press == 1:
-		s += " One will not wait."
-	case press > 1:
-		s += fmt.Sprintf(" %d will not wait.", press)
-	case len(w.Stops) > 0:
+	case now == 0 && soon == 0 && len(w.Stops) > 0:
 		s += " All of it can wait."
+	case now > 0 && soon > 0:
+		s += fmt.Sprintf(" For today: %d. Best done this week: %d.", now, soon)
+	case now > 0:
+		s += fmt.Sprintf(" For today: %d.%s", now, restWaits(now, len(w.Stops)))
+	case soon > 0:
+		s += fmt.Sprintf(" Best done this week: %d.%s", soon, restWaits(soon, len(w.Stops)))
 	}
 	if n := len(w.Left); n > 0 {
 		s += fmt.Sprintf(" %d more %s left for another day.", n, isAre(n))
@@ -454,6 +464,13 @@ func (w *Walk) sum() string {
 		s += fmt.Sprintf(" %d %s for somebody else.", n, isAre(n))
 	}
 	return s
+}
+
+func restWaits(n, of int) string {
+	if n < of {
+		return " The rest can wait."
+	}
+	return ""
 }
 
 func isAre(n int) string {

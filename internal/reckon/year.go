@@ -297,12 +297,20 @@ func (y *YearSheet) sum() {
 	case len(y.Rows) == 0:
 		y.Words = "Nothing is known to have stood here in this year."
 	case y.Kept == 0:
-		y.Words = fmt.Sprintf("%s stood here; %d gave something. No forecast was kept, so none is held against what came.", plantingCount(len(y.Rows)), picked)
+		y.Words = gaveWords(len(y.Rows), picked) + " No forecast was kept, so none is held against what came."
 	case y.Judged == 0:
-		y.Words = fmt.Sprintf("%s stood here; %d gave something. Forecasts kept: %d; none can be judged yet.", plantingCount(len(y.Rows)), picked, y.Kept)
+		y.Words = gaveWords(len(y.Rows), picked) + " No forecast can be held against what came yet."
 	default:
-		y.Words = fmt.Sprintf("%s stood here; %d gave something. First picks that can be judged: %d; inside the forecast's window: %d.", plantingCount(len(y.Rows)), picked, y.Judged, y.Held)
+		y.Words = gaveWords(len(y.Rows), picked) + fmt.Sprintf(" First picks within the days that were forecast: %d of %d.", y.Held, y.Judged)
 	}
+}
+
+// gaveWords says how many plantings stood and how many gave something.
+func gaveWords(stood, gave int) string {
+	if gave == 0 {
+		return plantingCount(stood) + " stood here; nothing was picked yet."
+	}
+	return fmt.Sprintf("%s stood here; picked from: %d.", plantingCount(stood), gave)
 }
 
 func plantingCount(n int) string {

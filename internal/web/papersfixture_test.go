@@ -48,7 +48,7 @@ func fixturePapers(d *reckon.Day) *reckon.Papers {
 			t.Steps = append(t.Steps, s)
 		}
 		p.Turnovers = append(p.Turnovers, t)
-		y := reckon.YearSheet{Space: sp.ID, Name: sp.Name, Size: sp.Size, From: today - 365, To: today, Words: "2 plantings stood here; 1 gave something.", Change: "Sow a week sooner."}
+		y := reckon.YearSheet{Space: sp.ID, Name: sp.Name, Size: sp.Size, From: today - 365, To: today, Words: "2 plantings stood here; picked from: 1.", Change: "Sow a week sooner."}
 		for k := range min(i, 5) {
 			row := reckon.YearRow{Planting: fmt.Sprint(sp.ID, k), Crop: fixtureCrops[(i+k)%12].Name, Variety: "Red Anchor", Plants: 6, In: today - 300 + cal.Day(30*k), Guess: k == 0,
 				SaidWords: "Not kept.", CameWords: "No pick noted yet."}
