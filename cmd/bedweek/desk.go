@@ -189,7 +189,7 @@ func (d *desk) behind(ctx context.Context, begun bool) {
 	defer pondering.Wait()
 	for {
 		thinking, stop := context.WithCancel(ctx)
-		pondering.Go(func() { d.ponder(thinking) })
+		pondering.Go(func() { d.ponder(mannered(thinking)) })
 		select {
 		case <-ctx.Done():
 			stop()

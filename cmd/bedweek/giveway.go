@@ -12,9 +12,12 @@ import (
 )
 
 // courtesy is how long one answer may hold up the planning behind it. It then
-// plans for as long before it gives way again, so that many requests slow a
-// plan to half and never stop it.
-const courtesy = 400 * time.Millisecond
+// plans for a turn before it gives way again, so that many requests slow a plan
+// to a fifth and never stop it.
+const (
+	courtesy = 400 * time.Millisecond
+	turn     = courtesy / 4
+)
 
 // manners let the planning behind the pages rest at its checkpoints while a
 // request is being answered. The same work is done, only later: the plan found
@@ -88,7 +91,7 @@ func (m *manners) rest(gone <-chan struct{}) {
 		case <-t.C:
 		}
 		if now := time.Since(m.began); now-since >= courtesy {
-			m.until.Store(int64(now + courtesy))
+			m.until.Store(int64(now + turn))
 			return
 		}
 	}

@@ -143,8 +143,8 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 }
 
 // until is ctx, ended too when end is closed.
-func until(ctx context.Context, end <-chan struct{}) (context.Context, context.CancelFunc) {
-	ctx, stop := context.WithCancel(ctx)
+func until(around context.Context, end <-chan struct{}) (context.Context, context.CancelFunc) {
+	ctx, stop := context.WithCancel(around)
 	if end != nil {
 		go func() {
 			select {
@@ -154,7 +154,21 @@ func until(ctx context.Context, end <-chan struct{}) (context.Context, context.C
 			}
 		}()
 	}
-	return ctx, stop
+	return within{ctx, around}, stop
+}
+
+// within is a context that asks the one around it too: that one may wait before
+// it answers, to give way to others.
+type within struct {
+	context.Context
+	around context.Context
+}
+
+func (w within) Err() error {
+	if err := w.around.Err(); err != nil {
+		return err
+	}
+	return w.Context.Err()
 }
 
 // searched passes on how far the search has come; nil when nobody listens.
