@@ -145,6 +145,9 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 		}
 		sum *= float64(n) / float64(max(len(o.Meals), 1))
 		out = append(out, fmt.Sprintf("Gives %s of %s.", meals(sum), m.foods[o.Food]))
+		if wanted := wantedWhile(&m.p.Foods[o.Food], o); sum > plenty*wanted {
+			out[0] = fmt.Sprintf("Gives %s of %s, more than the %.0f wanted then: some to give away.", meals(sum), m.foods[o.Food], wanted)
+		}
 	}
 	if !e.Growth.FirstPick.None() {
 		first := "First pick "
@@ -160,6 +163,31 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 		out = append(out, own)
 	}
 	return out
+}
+
+// plenty is how many times what is wanted a planting must give for its line to
+// say so.
+const plenty = 1.5
+
+// wantedWhile is how many meals of its food are wanted in the weeks in which an
+// option is picked and what is picked last still keeps.
+func wantedWhile(food *season.Food, o season.Option) float64 {
+	first, last := -1, -1
+	for _, row := range o.Meals {
+		for k, v := range row {
+			if w := o.MealsFrom + k; v > 0 {
+				if first < 0 || w < first {
+					first = w
+				}
+				last = max(last, w)
+			}
+		}
+	}
+	sum := 0.0
+	for w := max(first, 0); first >= 0 && w <= min(last+food.Shelf, len(food.Want)-1); w++ {
+		sum += food.Want[w]
+	}
+	return sum
 }
 
 // lotVariety is the variety of the seed lot at hand for a crop, if one is.

@@ -107,7 +107,8 @@ func (r *Result) trayOf(o season.Option) (standing, bool) {
 // not to wait.
 const pressingLoss = 3
 
-// given is what plantings give by the plan, meals, mean over the futures.
+// given is what plantings give by the plan and is wanted, meals, mean over the
+// futures.
 func (r *Result) given(ids []string) float64 {
 	sum := 0.0
 	for _, pl := range r.Plan.Plantings {
@@ -115,11 +116,13 @@ func (r *Result) given(ids []string) float64 {
 		if !slices.Contains(ids, o.ID) || o.Food < 0 || o.Food == r.model.bees {
 			continue
 		}
+		each := 0.0
 		for _, row := range o.Meals {
 			for _, v := range row {
-				sum += float64(v) * float64(pl.Plants) / float64(len(o.Meals))
+				each += float64(v) * float64(pl.Plants) / float64(len(o.Meals))
 			}
 		}
+		sum += math.Min(each, wantedWhile(&r.Problem.Foods[o.Food], o))
 	}
 	return sum
 }

@@ -25,7 +25,7 @@ func (r *Result) trayTasks() []Task {
 			continue
 		}
 		to, placed := r.goesOut(s.id)
-		if t, ok := r.prickOut(s); ok {
+		if t, ok := r.prickOut(s); ok && placed { // those without a place are named as spare
 			out = append(out, t)
 		}
 		if t, ok := r.hardenOff(s, to, placed); ok {
