@@ -44,7 +44,8 @@ func benchmarkGap(b *testing.B, p *Problem, search, bound int) {
 	var gap, value float64
 	for b.Loop() {
 		c := Bound(context.Background(), p, BoundLimits{Work: bound, Workers: 2})
-		plan := Search(context.Background(), p, Limits{Work: search, Workers: 2, Prices: c})
+		apart := Bound(context.Background(), p, BoundLimits{Work: bound / 10, Workers: 2, Warm: c, Futures: true})
+		plan := Search(context.Background(), p, Limits{Work: search, Workers: 2, Prices: apart})
 		value = Expect(p, &plan)
 		gap, _ = Gap(CheckBound(p, c), value, none)
 	}

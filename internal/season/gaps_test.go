@@ -33,14 +33,19 @@ func TestGaps(t *testing.T) {
 			from = time.Now()
 			c := Bound(context.Background(), p, BoundLimits{Work: w.bound, Workers: 2})
 			took := time.Since(from).Seconds()
-			plan := Search(context.Background(), p, Limits{Work: w.search, Workers: 2, Prices: c})
-			search := time.Since(from).Seconds() - took
+			apart := Bound(context.Background(), p, BoundLimits{Work: w.bound / 10, Workers: 2, Warm: c, Futures: true})
+			tookApart := time.Since(from).Seconds() - took
+			plan := Search(context.Background(), p, Limits{Work: w.search, Workers: 2, Prices: apart})
+			search := time.Since(from).Seconds() - took - tookApart
 			value := Expect(p, &plan)
 			gap, _ := Gap(c.Bound, value, none)
-			mean, _ := Gap(c.Bound, plan.Value, noneMean)
-			t.Logf("  search %.1f s, bound %.1f s: model %.2f of %.2f, gap %.1f %%; mean of futures %.2f, gap %.1f %%", search, took, value, c.Bound, 100*gap, plan.Value, 100*mean)
+			mean, _ := Gap(apart.Bound, plan.Value, noneMean)
+			t.Logf("  search %.1f s, bound %.1f s, with the futures told apart %.1f s: model %.2f of %.2f, gap %.1f %%; mean of futures %.2f of %.2f, gap %.1f %%", search, took, tookApart, value, c.Bound, 100*gap, plan.Value, apart.Bound, 100*mean)
 			if c.Bound < value || CheckBound(p, c) != c.Bound {
 				t.Errorf("bound %.6f, plan %.6f", c.Bound, value)
+			}
+			if apart.Bound < plan.Value || CheckBound(p, apart) != apart.Bound {
+				t.Errorf("bound with the futures told apart %.6f, plan %.6f", apart.Bound, plan.Value)
 			}
 		}
 	}
