@@ -102,10 +102,10 @@ func (s *site) keepingRoutes() []route {
 		return nil
 	}
 	return []route{
-		{"/restore", s.view(s.restoreAsk), s.restoreDo},
+		{"/restore", s.unplanned(s.restoreAsk), s.restoreDo},
 		{"/check", nil, s.checkNow},
 		{"/knot", nil, s.settle},
-		{"/recovery", s.view(s.recoverySheet), nil},
+		{"/recovery", s.unplanned(s.recoverySheet), nil},
 		{"/photo", nil, s.savePhoto},
 		{"/voice", nil, s.saveVoice},
 		{"/caption", nil, s.saveCaption},

@@ -392,3 +392,32 @@ func TestPhotoIsKept(t *testing.T) {
 		t.Error("a bad picture left an entry")
 	}
 }
+
+// TestKeepingNeedsNoPlan: while there is no plan, what is kept can be seen and
+// a backup asked for; other pages lead to the garden's description.
+func TestKeepingNeedsNoPlan(t *testing.T) {
+	k, _ := kept(t, t.TempDir(), fixedNow)
+	p, err := k.led.Backup(context.Background(), "")
+	if err != nil {
+		t.Fatal(err)
+	}
+	h, err := New(k.options(nil))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, path := range []string{"/safe", "/restore?backup=" + p.File, "/recovery"} {
+		w := ask(h, "GET", path, nil)
+		if w.Code != http.StatusOK {
+			t.Errorf("%s without a plan: %d %s", path, w.Code, w.Header().Get("Location"))
+			continue
+		}
+		checkPage(t, path, soundOf(t, w.Body.String()))
+	}
+	if w := ask(h, "GET", "/lines", nil); w.Code != http.StatusSeeOther || w.Header().Get("Location") != "/entry" {
+		t.Errorf("/lines without a plan: %d %q", w.Code, w.Header().Get("Location"))
+	}
+	v := formOf(t, soundOf(t, ask(h, "GET", "/restore?backup="+p.File, nil).Body.String()), "/restore", 0)
+	if w := ask(h, "POST", "/restore", v); w.Code != http.StatusSeeOther || k.restored != p.File {
+		t.Errorf("restoring without a plan: %d, %q", w.Code, k.restored)
+	}
+}

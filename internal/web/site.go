@@ -86,7 +86,7 @@ func (s *site) routes() []route {
 		{"/dry/ask", nil, s.askDry},
 		{"/away", s.view(s.away), nil},
 		{"/weather", s.view(s.weather), s.saveReading},
-		{"/safe", s.view(s.safe), nil},
+		{"/safe", s.unplanned(s.safe), nil},
 		{"/backup", nil, s.backup},
 		{"/export", s.export, nil},
 		{"/assets/{name}", s.serveAsset, nil},
@@ -148,13 +148,33 @@ func (s *site) view(v viewer) http.HandlerFunc {
 			http.Redirect(w, r, "/entry", http.StatusSeeOther)
 			return
 		}
-		p, err := v(r, day)
+		s.show(w, r, day, v)
+	}
+}
+
+// unplanned draws a page that needs no plan: what is written down must be
+// found and brought back also while there is none.
+func (s *site) unplanned(v viewer) http.HandlerFunc {
+	return func(w http.ResponseWriter, r *http.Request) {
+		day, err := s.o.Day(r.Context())
 		if err != nil {
 			s.fail(w, r, err)
 			return
 		}
-		s.draw(w, r, http.StatusOK, p)
+		if day == nil {
+			day = &reckon.Day{Date: cal.FromTime(s.o.Now())}
+		}
+		s.show(w, r, day, v)
 	}
+}
+
+func (s *site) show(w http.ResponseWriter, r *http.Request, day *reckon.Day, v viewer) {
+	p, err := v(r, day)
+	if err != nil {
+		s.fail(w, r, err)
+		return
+	}
+	s.draw(w, r, http.StatusOK, p)
 }
 
 // draw sends a page whole or not at all.
