@@ -10,7 +10,6 @@ import (
 // searching is the full search behind the pages: how far it is, and how to end
 // it early. Its fields are held by the desk's lock.
 type searching struct {
-	words  string
 	share  float64 // of the search, 0 while something else is done
 	enough chan struct{}
 	ended  bool // enough is closed
@@ -21,7 +20,7 @@ func (d *desk) reckonFully(ctx context.Context) error {
 	full, halt := context.WithCancelCause(ctx)
 	defer halt(nil)
 	d.mu.Lock()
-	d.halt, d.search = halt, &searching{words: "beginning", enough: make(chan struct{})}
+	d.halt, d.search = halt, &searching{enough: make(chan struct{})}
 	d.mu.Unlock()
 	defer func() {
 		d.mu.Lock()
@@ -42,22 +41,19 @@ func (d *desk) watch(in *reckon.Inputs) {
 	if s == nil {
 		return
 	}
-	note := func(words string, share float64) {
+	note := func(share float64) {
 		d.mu.Lock()
 		defer d.mu.Unlock()
-		if words != "" {
-			s.words = words
-		}
 		s.share = share
 	}
 	in.Enough = s.enough
 	in.Progress = func(words string) {
-		note(words, 0)
+		note(0)
 		if say != nil {
 			say(words)
 		}
 	}
-	in.Searched = func(share float64) { note("", share) }
+	in.Searched = note
 }
 
 // searched says how far the search behind the pages is; "" when none is.
@@ -72,7 +68,7 @@ func (d *desk) searched() string {
 	case s.share > 0:
 		return fmt.Sprintf("A better plan is being searched behind this one: %.0f of 100 parts done.", 100*s.share)
 	default:
-		return fmt.Sprintf("A better plan is being worked out behind this one: %s.", s.words)
+		return "A better plan is being worked out behind this one."
 	}
 }
 

@@ -437,7 +437,7 @@ func (w *Walk) sum() string {
 	var s string
 	switch {
 	case len(w.Stops) == 0 && len(w.Left) > 0 && w.Hot == nil && w.Had > 0:
-		s = fmt.Sprintf("%s are left, too few for what there is.", minutesSaid(w.Had))
+		s = fmt.Sprintf("%s %s left, too few for what there is.", minutesSaid(w.Had), isAre(w.Had))
 	case len(w.Stops) == 0 && len(w.Left) > 0 && w.Hot == nil:
 		s = "Today's time is used."
 	case len(w.Stops) == 0:
@@ -482,6 +482,8 @@ func isAre(n int) string {
 
 func minutesSaid(m int) string {
 	switch {
+	case m == 1:
+		return "1 minute"
 	case m < 60:
 		return fmt.Sprintf("%d minutes", m)
 	case m%60 == 0 && m == 60:
