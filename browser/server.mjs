@@ -39,13 +39,14 @@ export function built(folder) {
 }
 
 // run starts the program and, once its plan is whole or its record does not
-// open, returns its address and how to stop. args is given a folder of its own, which is gone after stop.
-export async function run(args) {
+// open (or it has said what ready matches), returns its address and how to
+// stop. args is given a folder of its own, which is gone after stop.
+export async function run(args, ready = /the plan is whole|The page there says what you can do/) {
   const folder = mkdtempSync(join(tmpdir(), 'bedweek-'));
   const child = spawn(built(folder), args(folder), { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
   const url = await new Promise((yes, no) => {
     let text = '';
-    const hear = d => { text += d; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m && /the plan is whole|The page there says what you can do/.test(text)) yes(m[0]); };
+    const hear = d => { text += d; const m = text.match(/http:\/\/127\.0\.0\.1:\d+/); if (m && ready.test(text)) yes(m[0]); };
     child.stdout.on('data', hear);
     child.stderr.on('data', hear);
     child.on('exit', code => no(new Error(`the program ended early: ${code}\n${text}`)));
