@@ -40,7 +40,7 @@ var wanted = strings.Fields(`ageratum amaranth-leaf anise-hyssop artichoke arugu
 	malabar-spinach mandarin marigold-african marigold-french marjoram mealycup-sage melon
 	milkweed-narrowleaf miners-lettuce mint mizuna mustard-greens napa-cabbage nasturtium
 	nz-spinach okra onion-bulb onion-bunching orange oregano pak-choi parsley parsnip
-	passionfruit pea-edible-pod pea-shelling peanut pepper-hot pepper-sweet perilla phacelia
+	passionfruit pea-edible-pod pea-overwintering pea-shelling peanut pepper-hot pepper-sweet perilla phacelia
 	potato pumpkin purslane radish raspberry rhubarb roselle rosemary runner-bean rutabaga sage
 	salsify shallot snap-bean-bush snap-bean-pole snapdragon sorrel spinach sprouting-broccoli
 	statice strawberry summer-squash sunchoke sunflower sweet-alyssum sweet-corn sweet-pea

@@ -130,6 +130,22 @@ func (s *score) String() string {
 	return fmt.Sprintf("%d of %d (%.0f %%)", s.in, s.all, 100*float64(s.in)/math.Max(1, float64(s.all)))
 }
 
+// heldOut reports every fifth crop by ID. Types that joined the book later are
+// left out of the count, so that the same crops stay held out.
+func heldOut(crops []*crop.Crop, n int) bool {
+	const joined = "pea-overwintering"
+	if crops[n].ID == joined {
+		return false
+	}
+	for _, c := range crops[:n] {
+		if c.ID == joined {
+			n--
+			break
+		}
+	}
+	return n%5 == 4
+}
+
 // TestValidation prints how many crops keep to the published days and yields,
 // in the season the kernel was set with and in seasons, places and crops it was
 // not. Run with -v for the table; docs/growth.md quotes it.
@@ -138,7 +154,7 @@ func TestValidation(t *testing.T) {
 	crops := book(t)
 	judge := func(airs []*Air, fracs []float64) (days, yields, heldDays, heldYields score, none []string) {
 		for n, c := range crops {
-			held := n%5 == 4
+			held := heldOut(crops, n)
 			var tabs []*Table
 			for _, a := range airs {
 				tabs = append(tabs, a.Table(c, nil))
@@ -195,7 +211,7 @@ func TestValidation(t *testing.T) {
 	t.Logf("no season there: %s", strings.Join(none, " "))
 	var ids []string
 	for n, c := range crops {
-		if n%5 == 4 {
+		if heldOut(crops, n) {
 			ids = append(ids, string(c.ID))
 		}
 	}
