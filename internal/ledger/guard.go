@@ -28,10 +28,12 @@ func guarded(cell string) bool {
 	return rest != "" && strings.ContainsRune("=+-@\t\r", rune(rest[0]))
 }
 
-// isNumber reports whether s is a plain decimal number: a sign, digits, and
-// at most one point between digits.
+// isNumber reports whether s is a plain decimal number: one sign at most,
+// digits, and at most one point between digits.
 func isNumber(s string) bool {
-	s = strings.TrimPrefix(strings.TrimPrefix(s, "-"), "+")
+	if s != "" && (s[0] == '-' || s[0] == '+') {
+		s = s[1:]
+	}
 	whole, part, point := strings.Cut(s, ".")
 	return digits(whole) && (!point || digits(part))
 }
