@@ -118,11 +118,18 @@ func (r *Result) spare() []string {
 			}
 		}
 		if left := s.count - used; left > 0 {
-			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d have no place in the plan%s; give them away, or pot on as spares",
-				named(s.crop, s.variety, s.oneOf), plants(left), s.count, r.whySpare(s, used))))
+			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d %s no place in the plan%s; give them away, or pot on as spares",
+				named(s.crop, s.variety, s.oneOf), plants(left), s.count, hasOrHave(left), r.whySpare(s, used))))
 		}
 	}
 	return out
+}
+
+func hasOrHave(n int) string {
+	if n == 1 {
+		return "has"
+	}
+	return "have"
 }
 
 // whySpare says what keeps pots out of the plan.
@@ -145,7 +152,7 @@ func (r *Result) whySpare(s standing, used int) string {
 	case best < leastTray*r.in.Futures/20:
 		return fmt.Sprintf(": set out anywhere here they succeed at most %d of 20 times%s", ofTwenty(best, r.in.Futures), cause)
 	}
-	return fmt.Sprintf(", though they would succeed up to %d of 20 times: other crops give more from the same ground", ofTwenty(best, r.in.Futures))
+	return fmt.Sprintf(", though they would succeed up to %d of 20 times: other crops give as much or more from the same ground. A wish says what planting them all the same costs", ofTwenty(best, r.in.Futures))
 }
 
 // trays are the pots that stand on a shelf or bench today.

@@ -137,13 +137,7 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 	if e.Crop.Harvest == crop.Bloom {
 		out = append(out, "Flowers for the bees and what they set.")
 	} else if o.Food >= 0 {
-		sum := 0.0
-		for _, row := range o.Meals {
-			for _, v := range row {
-				sum += float64(v)
-			}
-		}
-		sum *= float64(n) / float64(max(len(o.Meals), 1))
+		sum := float64(n) * mealsOf(&o)
 		out = append(out, fmt.Sprintf("Gives %s of %s.", meals(sum), m.foods[o.Food]))
 		if wanted := wantedWhile(&m.p.Foods[o.Food], o); sum > plenty*wanted {
 			out[0] = fmt.Sprintf("Gives %s of %s, more than the %.0f wanted then: some to give away.", meals(sum), m.foods[o.Food], wanted)

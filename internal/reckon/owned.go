@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"bedweek/internal/crop"
@@ -40,6 +41,25 @@ func lotOf(g *garden.Garden, id crop.ID) string {
 		}
 	}
 	return ""
+}
+
+// toBuy reports whether seed of a crop is still to buy: the household lists
+// what is in its tin, in the file or by notes, and this is not in it. An empty
+// list says nothing.
+func toBuy(in *Inputs, id crop.ID) bool {
+	known := len(in.Garden.Seeds) > 0
+	if slices.ContainsFunc(in.Garden.Seeds, func(s garden.Seed) bool { return string(s.Crop) == string(id) }) {
+		return false
+	}
+	if in.State == nil {
+		return known
+	}
+	for _, l := range in.State.Lots {
+		if known = true; l.Crop == string(id) && l.Gone == 0 {
+			return false
+		}
+	}
+	return known
 }
 
 // asGrown is a crop as this garden would start it: with the own figures of the

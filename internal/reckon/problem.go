@@ -16,7 +16,8 @@ const (
 	costBatch    = 1.2   // a bed prepared, a sowing remembered
 	costPlant    = 0.015 // seed, mix, water of one plant
 	costSeedCell = 0.02  // a pot on the shelf
-	potWorth     = 0.6   // a plant raised already and not thrown away
+	potWorth     = 2.0   // a plant raised already and not thrown away: weeks of shelf, mix and care are in it
+	costPacket   = 0.8   // a sowing's share of a packet that is still to buy
 	overMinute   = 0.02  // a minute beyond the week's wish
 	riskCost     = 0.5   // of a planting's worth, times its share of failures: a loss hurts more than it costs
 	rotationCost = 0.6   // share of a planting's worth put at risk by an early return
@@ -84,6 +85,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	m.leave(in)
 	m.thin(m.spared(in))
 	m.lock(in)
+	m.mixFoods()
 	return m
 }
 

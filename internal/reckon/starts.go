@@ -79,7 +79,7 @@ func (r *Result) startTasks() []Task {
 			Reason:   join(r.reasons(o, e, b.plants)),
 			Sure:     chance(n),
 			OfTwenty: n,
-			Look:     lookBefore(e),
+			Look:     r.getFirst(o, e) + lookBefore(e),
 			Change:   r.change(last, loss),
 			Caution:  startCaution(r.in.Garden.Spaces[m.spaces[o.Space]], e),
 		}
@@ -116,13 +116,7 @@ func (r *Result) given(ids []string) float64 {
 		if !slices.Contains(ids, o.ID) || o.Food < 0 || o.Food == r.model.bees {
 			continue
 		}
-		each := 0.0
-		for _, row := range o.Meals {
-			for _, v := range row {
-				each += float64(v) * float64(pl.Plants) / float64(len(o.Meals))
-			}
-		}
-		sum += math.Min(each, wantedWhile(&r.Problem.Foods[o.Food], o))
+		sum += math.Min(float64(pl.Plants)*mealsOf(&o), wantedWhile(&r.Problem.Foods[o.Food], o))
 	}
 	return sum
 }
@@ -184,6 +178,18 @@ func join(ss []string) string {
 		s += x
 	}
 	return s
+}
+
+// getFirst says that what a start begins with is not at hand, "" when it is, or
+// when nobody said what is.
+func (r *Result) getFirst(o season.Option, e Entry) string {
+	if isTray(o) || !toBuy(r.in, e.Crop.ID) {
+		return ""
+	}
+	if e.Way == crop.Plant {
+		return sentence("none is listed in the tin: get "+plantedAs(e.Crop)+" first") + " "
+	}
+	return "No packet of it is listed in the tin: get seed first. "
 }
 
 func lookBefore(e Entry) string {
@@ -251,7 +257,7 @@ func (r *Result) shelfTasks() []Task {
 			Reason:   fmt.Sprintf("They go to %s in %s. ", to, week(e.Day)) + join(r.reasons(o, e, b.plants)),
 			Sure:     chance(n),
 			OfTwenty: n,
-			Look:     "Is a place under the lamps free, and is the seed young enough? Test ten seeds if unsure.",
+			Look:     r.getFirst(o, e) + "Is a place under the lamps free, and is the seed young enough? Test ten seeds if unsure.",
 			Change:   change,
 			Caution:  "Keep plugs above the water and use an outlet with ground-fault protection.",
 		}

@@ -3,7 +3,7 @@ package reckon
 import (
 	"fmt"
 	"math"
-	"slices"
+	"sort"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
@@ -74,20 +74,20 @@ func inMonths(from, to, month int) bool {
 	return month >= from || month <= to
 }
 
-// shelfWeeks is how long the food keeps: the middle of its crops' shelf lives
-// in whole weeks; 0 = eaten in the week it is picked.
+// shelfWeeks is how long the food keeps: the middle shelf life of the crops
+// here that are eaten as it, in whole weeks; 0 = eaten in the week it is picked.
 func shelfWeeks(in *Inputs, food int) int {
-	sum, n := 0.0, 0
-	for _, c := range in.Book.Crops {
-		if slices.Contains(foodsOf(in.Garden, c), food) && c.ShelfDays.Known() {
-			sum += c.ShelfDays.Value
-			n++
+	var days []float64
+	for _, c := range offered(in) {
+		if foods := foodsOf(in.Garden, c); len(foods) > 0 && foods[0] == food && c.ShelfDays.Known() {
+			days = append(days, c.ShelfDays.Value)
 		}
 	}
-	if n == 0 {
+	if len(days) == 0 {
 		return 0
 	}
-	return int(math.Round(sum / float64(n) / 7))
+	sort.Float64s(days)
+	return int(math.Round((days[(len(days)-1)/2] + days[len(days)/2]) / 14))
 }
 
 // trayWeeks is the longest that pots at hand are taken to hold their places.
@@ -122,6 +122,51 @@ func (m *model) addMinutes(in *Inputs) {
 	for k := range m.p.Minutes {
 		m.p.Minutes[k] = wish
 	}
+}
+
+// sameSowing keeps the shorter editions of a sowing together within what the
+// space holds. What spoils before it can be eaten is kept to that in the whole
+// garden: four beds of radish on one day feed nobody longer.
+func (m *model) sameSowing(o *season.Option, e Entry) {
+	id, most := string(m.p.Spaces[o.Space].ID)+".", o.Max
+	if n := m.eatable(o, e.Crop); n < math.MaxInt {
+		id, most = "", max(n, o.Min)
+		o.Max = min(o.Max, most)
+	}
+	o.MaxTotal = fmt.Sprintf("%s%s.%s.w%02d", id, e.Crop.ID, wayWord(e.Way), e.Week)
+	m.p.Totals[o.MaxTotal] = max(m.p.Totals[o.MaxTotal], most)
+}
+
+// eatable is how many plants of a batch the household can eat before the crop
+// spoils, where it keeps less long than its food does: the want of the weeks it
+// is picked in and of those it keeps.
+func (m *model) eatable(o *season.Option, c *crop.Crop) int {
+	each := mealsOf(o)
+	if o.Food < 0 || o.Food == m.bees || each <= 0 || !c.ShelfDays.Known() {
+		return math.MaxInt
+	}
+	keeps := int(math.Round(c.ShelfDays.Value / 7))
+	if keeps >= m.p.Foods[o.Food].Shelf {
+		return math.MaxInt
+	}
+	wanted, last := 0.0, -1
+	for k := range o.End - o.Week + 1 {
+		if picked(o.Meals, k) {
+			wanted += atWeek(m.p.Foods[o.Food].Want, o.Week+k)
+			last = o.Week + k
+		}
+	}
+	for k := range keeps {
+		wanted += atWeek(m.p.Foods[o.Food].Want, last+1+k)
+	}
+	return int(math.Ceil(wanted / each))
+}
+
+func atWeek(rows []float64, w int) float64 {
+	if w < 0 || w >= len(rows) {
+		return 0
+	}
+	return rows[w]
 }
 
 // addOptions makes the options of one menu entry: for each space of its class,
@@ -169,12 +214,9 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 			o.ShelfFrom, o.MaxTotal = shelfFrom, group
 			o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
 			if group != "" {
-				o.Bonus = potWorth
+				o.Bonus, o.Fixed = potWorth, costBatch
 			} else {
-				// The shorter editions are the same sowing: together no more
-				// than the space holds.
-				o.MaxTotal = fmt.Sprintf("%s.%s.%s.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), e.Week)
-				m.p.Totals[o.MaxTotal] = most
+				m.sameSowing(&o, e)
 			}
 			o.ID = fmt.Sprintf("%s.%s.%s%d.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), v, e.Week)
 			m.p.Options = append(m.p.Options, o)
@@ -251,6 +293,9 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 	}
 	if e.Way == crop.SetOut {
 		o.Cost += costSeedCell
+	}
+	if toBuy(in, c.ID) {
+		o.Fixed += costPacket
 	}
 	if c.Support == "needed" && c.Habit == "climbing" {
 		o.SupportM = c.SpacingM.Value

@@ -2,7 +2,6 @@ package reckon
 
 import (
 	"sort"
-	"strings"
 
 	"bedweek/internal/season"
 )
@@ -53,7 +52,7 @@ func (m *model) thin(spared map[string]bool) {
 	for i := range m.p.Options {
 		o := &m.p.Options[i]
 		g := group{o.Space, o.Food, o.Week / 4}
-		if kept[g][o.Crop] || spared[o.ID] || must[o.Crop] || strings.HasPrefix(o.MaxTotal, "tray.") || o.Food == m.bees {
+		if kept[g][o.Crop] || spared[o.ID] || must[o.Crop] || isTray(*o) || o.Food == m.bees {
 			m.p.Options[n], m.entry[n] = *o, m.entry[i]
 			n++
 		}
@@ -68,13 +67,7 @@ func density(o *season.Option) float64 {
 	for k := o.Week; k <= o.End; k++ {
 		ground += o.Footprint[min(k-o.Week, len(o.Footprint)-1)]
 	}
-	sum := 0.0
-	for _, row := range o.Meals {
-		for _, v := range row {
-			sum += float64(v)
-		}
-	}
-	sum /= float64(max(len(o.Meals), 1))
+	sum := mealsOf(o)
 	if ground <= 0 {
 		return sum
 	}

@@ -236,8 +236,8 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 	if r := e.rows.minutes + o.week; r < e.rows.groups {
 		use[r] += o.batchMinutes
 	}
-	if o.group >= 0 {
-		use[o.group] += n
+	for _, r := range o.groups {
+		use[r] += n
 	}
 	for _, r := range o.musts {
 		use[r] += n

@@ -188,8 +188,8 @@ func (m *market) cost(o *column) (batch, plant float64) {
 		}
 		batch += float64(o.batchMinutes * wish[0])
 	}
-	if o.group >= 0 {
-		sum += x[o.group]
+	for _, r := range o.groups {
+		sum += x[r]
 	}
 	for _, r := range o.musts {
 		sum -= x[r]

@@ -180,8 +180,8 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 	for i, t := range o.Minutes {
 		plant += t * k.minute(o.Week+i)
 	}
-	if _, ok := p.Totals[o.MaxTotal]; ok && o.MaxTotal != "" {
-		plant += math.Max(0, k.c.Totals[o.MaxTotal])
+	for name := range o.totals(p) {
+		plant += math.Max(0, k.c.Totals[name])
 	}
 	for i, m := range p.Musts {
 		if m.Crop == o.Crop && (m.Space == -1 || m.Space == o.Space) {
@@ -269,8 +269,8 @@ func (k *check) returns(o *Option) bool {
 // most is how many plants of o there is room for beside what cannot be pulled.
 func (k *check) most(o *Option) int {
 	s, most := &k.p.Spaces[o.Space], float64(o.Max)
-	if total, ok := k.p.Totals[o.MaxTotal]; ok && o.MaxTotal != "" {
-		most = math.Min(most, float64(total))
+	for name := range o.totals(k.p) {
+		most = math.Min(most, float64(k.p.Totals[name]))
 	}
 	for w := max(o.ShelfFrom, k.p.ShelfStart); w < o.Week && o.ShelfFrom != -1<<30 && o.ShelfPlaces > 0; w++ {
 		most = math.Min(most, (at(k.p.Shelf, w-k.p.ShelfStart)+tolerance)/o.ShelfPlaces)

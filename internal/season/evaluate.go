@@ -208,13 +208,15 @@ func (e *evaluation) checkCounts() {
 	total := map[string]int{}
 	for _, pl := range e.plantings {
 		o := &p.Options[pl.Option]
-		if o.MaxTotal == "" {
-			continue
-		}
-		total[o.MaxTotal] += pl.Plants
-		most, ok := p.Totals[o.MaxTotal]
-		if ok && total[o.MaxTotal] > most && total[o.MaxTotal]-pl.Plants <= most {
-			e.fault("group %s: more than the %d plants there are", o.MaxTotal, most)
+		for _, group := range []string{o.MaxTotal, o.AlsoTotal} {
+			if group == "" {
+				continue
+			}
+			total[group] += pl.Plants
+			most, ok := p.Totals[group]
+			if ok && total[group] > most && total[group]-pl.Plants <= most {
+				e.fault("group %s: more than the %d plants there may be", group, most)
+			}
 		}
 	}
 	for _, m := range p.Musts {

@@ -144,6 +144,10 @@ func TestLimitsByHand(t *testing.T) {
 		{"seed", func(p *Problem, plan *Plan) {
 			p.Options[0].MaxTotal, p.Options[1].MaxTotal, p.Totals = "x", "x", map[string]int{"x": 1}
 		}, "group x"},
+		{"two groups", func(p *Problem, plan *Plan) {
+			p.Options[0].MaxTotal, p.Options[0].AlsoTotal, p.Options[1].AlsoTotal = "x", "y", "y"
+			p.Totals = map[string]int{"x": 9, "y": 1}
+		}, "group y"},
 		{"must met", func(p *Problem, _ *Plan) { p.Musts = []Must{{"b.1", 0, 1}} }, ""},
 		{"must not met", func(p *Problem, _ *Plan) { p.Musts = []Must{{"b.1", -1, 2}} }, "must: 2 plants of b.1, 1 in the plan"},
 		{"must met by what stands", func(p *Problem, _ *Plan) { p.Musts = []Must{{"leek", 0, 3}} }, ""},

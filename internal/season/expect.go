@@ -66,7 +66,7 @@ type column struct {
 	fixed, each      float64 // worth of a batch and of a plant, costs below 0, certain early return in
 	interval         int     // whole weeks the family should be absent before it
 	returning        float64 // cost per plant of an early return that depends on the plan
-	group            int     // row, -1 = none
+	groups           []int   // rows
 	musts            []int   // rows
 	lo               int
 	meals            [][]float64 // per plant from week lo, by harvest told apart
@@ -243,7 +243,7 @@ func (e *expected) addOption(i, locked int) {
 	p, src, o := e.p, &e.p.Options[i], &e.opts[i]
 	n := src.End - src.Week + 1
 	*o = column{space: src.Space, food: src.Food, week: src.Week, min: max(src.Min, 1), max: src.Max, locked: locked, interval: src.Interval,
-		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, group: -1, musts: e.mustRows(src.Crop, src.Space),
+		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, musts: e.mustRows(src.Crop, src.Space),
 		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk}
 	o.foot, o.mostFoot = spread(src.Footprint, n)
 	if o.flat = o.mostFoot == 0; o.flat {
@@ -263,8 +263,9 @@ func (e *expected) addOption(i, locked int) {
 	} else {
 		o.batchMinutes = 0
 	}
-	if at, ok := slices.BinarySearch(e.group, src.MaxTotal); ok && src.MaxTotal != "" {
-		o.group = e.rows.groups + at
+	for name := range src.totals(p) {
+		at, _ := slices.BinarySearch(e.group, name)
+		o.groups = append(o.groups, e.rows.groups+at)
 	}
 	if src.Food >= 0 {
 		lo, hi := e.weeks, 0
@@ -357,8 +358,8 @@ func (e *expected) eachRow(o *column, do func(r int, x float64)) {
 			do(r, t)
 		}
 	}
-	if o.group >= 0 {
-		do(o.group, 1)
+	for _, r := range o.groups {
+		do(r, 1)
 	}
 	for _, r := range o.musts {
 		do(r, 1)

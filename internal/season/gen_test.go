@@ -180,6 +180,10 @@ func tiny(seed uint64) *Problem {
 		if r.IntN(4) == 0 {
 			o.MaxTotal = "g"
 			p.Totals = map[string]int{"g": 2 + r.IntN(3)}
+			if r.IntN(2) == 0 {
+				o.AlsoTotal = "h"
+				p.Totals["h"] = 1 + r.IntN(3)
+			}
 		}
 		o.MealsFrom = max(w+r.IntN(3)-1, -1)
 		for range futures {

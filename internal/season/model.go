@@ -45,7 +45,7 @@ type opt struct {
 	batchMinutes        float64
 	fixed, each         float64 // worth of a batch and of a plant, without food (costs below 0)
 	returning           float64 // rotation cost per plant
-	group               int     // -1 = none with a limit
+	groups              []int   // those with a limit
 	musts               []int32
 	lo, hi              int       // weeks with meals: lo <= w < hi
 	meals               []harvest // [0] mean, [1+f] future f
@@ -154,7 +154,7 @@ func (m *model) setOption(i int, group map[string]int) {
 		id: src.ID, crop: src.Crop, space: src.Space, food: src.Food, batch: space.Batch, family: src.Family, interval: src.Interval,
 		week: src.Week, end: src.End, min: max(src.Min, 1), max: src.Max,
 		support: src.SupportM, batchMinutes: src.BatchMinutes,
-		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, returning: src.RotationCost, group: -1,
+		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, returning: src.RotationCost,
 	}
 	if o.family < 0 {
 		o.batch = -1
@@ -180,14 +180,14 @@ func (m *model) setOption(i int, group map[string]int) {
 	if p.OverCost == 0 || len(p.Minutes) == 0 {
 		o.minutes, o.batchMinutes = nil, 0
 	}
-	if most, ok := p.Totals[src.MaxTotal]; ok && src.MaxTotal != "" {
-		g, known := group[src.MaxTotal]
+	for name := range src.totals(p) {
+		g, known := group[name]
 		if !known {
 			g = len(m.groups)
-			group[src.MaxTotal] = g
-			m.groups = append(m.groups, most)
+			group[name] = g
+			m.groups = append(m.groups, p.Totals[name])
 		}
-		o.group = g
+		o.groups = append(o.groups, g)
 	}
 	for k, must := range p.Musts {
 		if must.Crop == src.Crop && (must.Space == -1 || must.Space == src.Space) {

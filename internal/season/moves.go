@@ -163,7 +163,7 @@ func (w *walk) giveWay(i, n int) {
 			w.repull(int(j), max(st.first, o.week-1))
 		}
 	}
-	if o.places <= 0 && o.group < 0 {
+	if o.places <= 0 && len(o.groups) == 0 {
 		return
 	}
 	for _, other := range w.open {
@@ -174,7 +174,7 @@ func (w *walk) giveWay(i, n int) {
 			j := w.in[other][k]
 			q := w.opts(int(j))
 			onShelf := o.places > 0 && q.places > 0 && q.shelfLo < o.shelfHi && q.shelfHi > o.shelfLo
-			if !w.locked[j] && (onShelf || (o.group >= 0 && q.group == o.group)) {
+			if !w.locked[j] && (onShelf || slices.ContainsFunc(o.groups, func(g int) bool { return w.left[g] < n && slices.Contains(q.groups, g) })) {
 				w.uproot(int(j))
 				w.touch(other)
 			}

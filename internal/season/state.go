@@ -180,8 +180,8 @@ func (s *state) shift(i, n, sign int) (food float64) {
 		s.used[o.week+k] += float64(x * t)
 	}
 	s.used[o.week] += float64(sign) * o.batchMinutes
-	if o.group >= 0 {
-		s.left[o.group] -= n * sign
+	for _, g := range o.groups {
+		s.left[g] -= n * sign
 	}
 	for _, k := range o.musts {
 		s.have[k] += n * sign

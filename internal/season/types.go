@@ -1,6 +1,10 @@
 package season
 
-import "bedweek/internal/cal"
+import (
+	"iter"
+
+	"bedweek/internal/cal"
+)
 
 // The problem: plain numbers, no crops, no gardens, no ledger. Weeks count
 // from 0 at Start. Futures share every choice.
@@ -88,8 +92,20 @@ type Option struct {
 	Bonus        float64 // worth per plant that is not food (bloom weeks)
 	RotationCost float64 // cost per plant if the family returns too early
 	MaxTotal     string  // group whose total plants are limited, "" = none
+	AlsoTotal    string  // a second such group, "" = none
 	Risk         float64 // cost per plant for the hazard of a failed batch
 	OK           []bool  // by future: it makes it; not priced, only counted for the pages
+}
+
+// totals yields the groups an option belongs to that have a limit.
+func (o *Option) totals(p *Problem) iter.Seq[string] {
+	return func(yield func(string) bool) {
+		for _, name := range [...]string{o.MaxTotal, o.AlsoTotal} {
+			if _, ok := p.Totals[name]; ok && name != "" && !yield(name) {
+				return
+			}
+		}
+	}
 }
 
 // Stay is a planting in the ground. It is pulled at the end of a chosen week,

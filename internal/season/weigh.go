@@ -6,8 +6,8 @@ func (s *state) room(i int) int {
 	s.looks++
 	o := &s.m.opts[i]
 	n := o.max
-	if o.group >= 0 {
-		n = min(n, s.left[o.group])
+	for _, g := range o.groups {
+		n = min(n, s.left[g])
 	}
 	if n < o.min {
 		return 0

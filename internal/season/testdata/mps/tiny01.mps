@@ -5,11 +5,8 @@ ROWS
  G least.s0.c0.1.1
  L most.s0.c2.3.0
  G least.s0.c2.3.0
- L most.s0.c1.4.1
- G least.s0.c1.4.1
- L most.s0.c2.5.0
- G least.s0.c2.5.0
  L total.g
+ L total.h
  L ground.s1.w01
  L roots.s1.w01
  L ground.s1.w02
@@ -19,16 +16,6 @@ ROWS
  L tall.s1.w03
  L ground.s1.w00
  L roots.s1.w00
- L ground.s0.w01
- L roots.s0.w01
- L ground.s0.w02
- L roots.s0.w02
- L ground.s0.w03
- L roots.s0.w03
- L tall.s0.w03
- L tall.s1.w00
- L tall.s1.w01
- L tall.s1.w02
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -68,7 +55,6 @@ ROWS
  L keeps.f1.w01
  L keeps.f1.w02
  G leaves.b0.f1.w03.start.s0.c0.1.1
- G leaves.b0.f1.w03.start.s0.c2.5.0
  L clear.w-1
  L clear.w00
  L clear.w01
@@ -98,6 +84,7 @@ COLUMNS
  plants.s0.c2.3.0 most.s0.c2.3.0 1
  plants.s0.c2.3.0 least.s0.c2.3.0 1
  plants.s0.c2.3.0 total.g 1
+ plants.s0.c2.3.0 total.h 1
  plants.s0.c2.3.0 ground.s1.w01 0.2581228929733266
  plants.s0.c2.3.0 roots.s1.w01 14.74281968545087
  plants.s0.c2.3.0 ground.s1.w02 0.12530218042491445
@@ -106,39 +93,6 @@ COLUMNS
  plants.s0.c2.3.0 roots.s1.w03 3.6919833258604178
  plants.s0.c2.3.0 ground.s1.w00 0.23659283394850272
  plants.s0.c2.3.0 roots.s1.w00 13.513119466443591
- start.s0.c1.4.1 cost 0.030093131924978943
- start.s0.c1.4.1 most.s0.c1.4.1 -2
- start.s0.c1.4.1 least.s0.c1.4.1 -2
- plants.s0.c1.4.1 cost -0.18
- plants.s0.c1.4.1 most.s0.c1.4.1 1
- plants.s0.c1.4.1 least.s0.c1.4.1 1
- plants.s0.c1.4.1 ground.s0.w01 0.08473172481677649
- plants.s0.c1.4.1 roots.s0.w01 4.319028406313923
- plants.s0.c1.4.1 ground.s0.w02 0.2505365422648259
- plants.s0.c1.4.1 roots.s0.w02 12.770593838391996
- plants.s0.c1.4.1 ground.s0.w03 0.29163136544738577
- plants.s0.c1.4.1 roots.s0.w03 14.865319386133729
- plants.s0.c1.4.1 tall.s0.w03 0.29163136544738577
- start.s0.c2.5.0 cost 0.19512067385183537
- start.s0.c2.5.0 most.s0.c2.5.0 -2
- start.s0.c2.5.0 least.s0.c2.5.0 -2
- start.s0.c2.5.0 leaves.b0.f1.w03.start.s0.c2.5.0 -1
- plants.s0.c2.5.0 cost 0.12000000000000001
- plants.s0.c2.5.0 most.s0.c2.5.0 1
- plants.s0.c2.5.0 least.s0.c2.5.0 1
- plants.s0.c2.5.0 ground.s1.w01 0.12463792866734899
- plants.s0.c2.5.0 roots.s1.w01 1.415000348838324
- plants.s0.c2.5.0 ground.s1.w02 0.12463792866734899
- plants.s0.c2.5.0 roots.s1.w02 1.415000348838324
- plants.s0.c2.5.0 ground.s1.w03 0.12463792866734899
- plants.s0.c2.5.0 roots.s1.w03 1.415000348838324
- plants.s0.c2.5.0 tall.s1.w03 0.12463792866734899
- plants.s0.c2.5.0 ground.s1.w00 0.30907833589220296
- plants.s0.c2.5.0 roots.s1.w00 3.5089314928610977
- plants.s0.c2.5.0 tall.s1.w00 0.30907833589220296
- plants.s0.c2.5.0 tall.s1.w01 0.12463792866734899
- plants.s0.c2.5.0 tall.s1.w02 0.12463792866734899
- plants.s0.c2.5.0 picked.f0.w00 -1.7622249126434326
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -276,7 +230,6 @@ COLUMNS
  eat.f1.w03.3 sum.f1.w03 -1
  left.b0.f1.w03 cost 0
  left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c0.1.1 1
- left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.5.0 1
  rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
  rest.w00 cost 0.5
@@ -287,6 +240,7 @@ COLUMNS
  rest.w02 clear.w02 -1
 RHS
  RHS total.g 4
+ RHS total.h 3
  RHS ground.s1.w01 1.2797286539997683
  RHS roots.s1.w01 183.84102075008138
  RHS ground.s1.w02 1.2797286539997683
@@ -296,16 +250,6 @@ RHS
  RHS tall.s1.w03 0.8453604966587575
  RHS ground.s1.w00 1.2797286539997683
  RHS roots.s1.w00 183.84102075008138
- RHS ground.s0.w01 1.3522983312404218
- RHS roots.s0.w01 175.67450766329
- RHS ground.s0.w02 1.3522983312404218
- RHS roots.s0.w02 175.67450766329
- RHS ground.s0.w03 1.3522983312404218
- RHS roots.s0.w03 175.67450766329
- RHS tall.s0.w03 0.6787118305914039
- RHS tall.s1.w00 0.8453604966587575
- RHS tall.s1.w01 0.8453604966587575
- RHS tall.s1.w02 0.8453604966587575
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -315,10 +259,6 @@ BOUNDS
  UP BND plants.s0.c0.1.1 2
  UP BND start.s0.c2.3.0 1
  UP BND plants.s0.c2.3.0 2
- UP BND start.s0.c1.4.1 1
- UP BND plants.s0.c1.4.1 2
- UP BND start.s0.c2.5.0 1
- UP BND plants.s0.c2.5.0 2
  UP BND eat.f0.w00.1 0.43939474999058753
  UP BND eat.f0.w00.2 0.43939474999058753
  UP BND eat.f0.w00.3 0.8787894999811751

@@ -5,8 +5,8 @@ ROWS
  G least.s0.c1.0.2
  L most.s0.c0.1.0
  G least.s0.c0.1.0
- L most.s0.c0.2.2
- G least.s0.c0.2.2
+ L most.s0.c0.2.3
+ G least.s0.c0.2.3
  L most.s0.c2.3.1
  G least.s0.c2.3.1
  L minutes.w00
@@ -34,7 +34,6 @@ ROWS
  L support.s0.w04
  L ground.s0.w05
  L roots.s0.w05
- L support.s0.w05
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -92,7 +91,7 @@ ROWS
  L keeps.f1.w02
  L keeps.f1.w03
  G leaves.b0.f1.w04.start.s0.c1.0.2
- G leaves.b0.f1.w05.start.s0.c0.2.2
+ G leaves.b0.f1.w05.start.s0.c0.2.3
  L clear.w-1
  L clear.w00
  L clear.w01
@@ -156,36 +155,26 @@ COLUMNS
  plants.s0.c0.1.0 support.s0.w02 0.2
  plants.s0.c0.1.0 support.s0.w03 0.2
  plants.s0.c0.1.0 support.s0.w04 0.2
- plants.s0.c0.1.0 picked.f0.w01 -1.648273766040802
- plants.s0.c0.1.0 picked.f0.w02 -0.06958212703466415
- start.s0.c0.2.2 cost 0.2755362579819204
- start.s0.c0.2.2 most.s0.c0.2.2 -1
- start.s0.c0.2.2 least.s0.c0.2.2 -1
- start.s0.c0.2.2 minutes.w02 5
- start.s0.c0.2.2 leaves.b0.f1.w05.start.s0.c0.2.2 -1
- start.s0.c0.2.2 standson.s0.w02 1
- start.s0.c0.2.2 standson.s0.w04 1
- plants.s0.c0.2.2 cost 0.12000000000000001
- plants.s0.c0.2.2 most.s0.c0.2.2 1
- plants.s0.c0.2.2 least.s0.c0.2.2 1
- plants.s0.c0.2.2 minutes.w02 3.419361281268284
- plants.s0.c0.2.2 minutes.w03 3.2696446053004675
- plants.s0.c0.2.2 total.g 1
- plants.s0.c0.2.2 ground.s0.w02 0.22766672056072737
- plants.s0.c0.2.2 roots.s0.w02 0.24441606781633873
- plants.s0.c0.2.2 ground.s0.w03 0.17003249725258807
- plants.s0.c0.2.2 roots.s0.w03 0.18254171833772567
- plants.s0.c0.2.2 ground.s0.w04 0.17003249725258807
- plants.s0.c0.2.2 roots.s0.w04 0.18254171833772567
- plants.s0.c0.2.2 support.s0.w02 0.2
- plants.s0.c0.2.2 support.s0.w03 0.2
- plants.s0.c0.2.2 support.s0.w04 0.2
- plants.s0.c0.2.2 ground.s0.w05 0.17003249725258807
- plants.s0.c0.2.2 roots.s0.w05 0.18254171833772567
- plants.s0.c0.2.2 support.s0.w05 0.2
- plants.s0.c0.2.2 picked.f1.w02 -1.0280746519565582
- plants.s0.c0.2.2 picked.f1.w03 -0.4390622153878212
- plants.s0.c0.2.2 picked.f1.w04 -0.04599520564079285
+ plants.s0.c0.1.0 picked.f0.w00 -0.09814345091581345
+ start.s0.c0.2.3 cost 0.05735031747517256
+ start.s0.c0.2.3 most.s0.c0.2.3 -3
+ start.s0.c0.2.3 least.s0.c0.2.3 -2
+ start.s0.c0.2.3 minutes.w03 5
+ start.s0.c0.2.3 leaves.b0.f1.w05.start.s0.c0.2.3 -1
+ start.s0.c0.2.3 standson.s0.w04 1
+ plants.s0.c0.2.3 cost 0.12000000000000001
+ plants.s0.c0.2.3 most.s0.c0.2.3 1
+ plants.s0.c0.2.3 least.s0.c0.2.3 1
+ plants.s0.c0.2.3 minutes.w03 3.2696446053004675
+ plants.s0.c0.2.3 minutes.w04 1.763469751716607
+ plants.s0.c0.2.3 ground.s0.w03 0.17003249725258807
+ plants.s0.c0.2.3 roots.s0.w03 17.07881715867326
+ plants.s0.c0.2.3 ground.s0.w04 0.22859759350345799
+ plants.s0.c0.2.3 roots.s0.w04 22.9613548318267
+ plants.s0.c0.2.3 ground.s0.w05 0.22859759350345799
+ plants.s0.c0.2.3 roots.s0.w05 22.9613548318267
+ plants.s0.c0.2.3 picked.f0.w04 -0.4390622153878212
+ plants.s0.c0.2.3 picked.f0.w05 -0.04599520564079285
  start.s0.c2.3.1 cost 0.09094459558363051
  start.s0.c2.3.1 most.s0.c2.3.1 -2
  start.s0.c2.3.1 least.s0.c2.3.1 -1
@@ -201,9 +190,8 @@ COLUMNS
  plants.s0.c2.3.1 roots.s0.w02 0.6042113924692949
  plants.s0.c2.3.1 ground.s0.w01 0.29410392120351936
  plants.s0.c2.3.1 roots.s0.w01 0.6042113924692949
- plants.s0.c2.3.1 picked.f0.w02 -1.266316831111908
- plants.s0.c2.3.1 picked.f0.w03 -0.9485169649124146
- plants.s0.c2.3.1 picked.f0.w04 -0.7160836458206177
+ plants.s0.c2.3.1 picked.f0.w02 -1.742644190788269
+ plants.s0.c2.3.1 picked.f0.w03 -0.8092889189720154
  M MARKER 'MARKER' 'INTEND'
  over.w00 cost 0.05
  over.w00 minutes.w00 -1
@@ -422,7 +410,7 @@ COLUMNS
  left.b0.f1.w04 cost 0
  left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c1.0.2 1
  left.b0.f1.w05 cost 0
- left.b0.f1.w05 leaves.b0.f1.w05.start.s0.c0.2.2 1
+ left.b0.f1.w05 leaves.b0.f1.w05.start.s0.c0.2.3 1
  rest.w-1 cost 0.3
  rest.w-1 clear.w-1 -1
  rest.w00 cost 0.3
@@ -474,7 +462,6 @@ RHS
  RHS support.s0.w04 0.6201712270424778
  RHS ground.s0.w05 1.0602381914990457
  RHS roots.s0.w05 197.73888108262528
- RHS support.s0.w05 0.6201712270424778
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -486,8 +473,8 @@ BOUNDS
  UP BND plants.s0.c1.0.2 1
  UP BND start.s0.c0.1.0 1
  UP BND plants.s0.c0.1.0 2
- UP BND start.s0.c0.2.2 1
- UP BND plants.s0.c0.2.2 1
+ UP BND start.s0.c0.2.3 1
+ UP BND plants.s0.c0.2.3 3
  UP BND start.s0.c2.3.1 1
  UP BND plants.s0.c2.3.1 2
  UP BND eat.f0.w00.1 0.38853057308379846

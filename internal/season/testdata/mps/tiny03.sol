@@ -1,5 +1,7 @@
-# objective -5.493235727
+# objective -4.985352051
 # nothing -0.000000000
-# bound -7.665029551
+# bound -4.998946567
+start.s0.c0.2.3 1
+plants.s0.c0.2.3 3
 start.s0.c2.3.1 1
 plants.s0.c2.3.1 2

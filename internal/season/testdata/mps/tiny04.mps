@@ -3,34 +3,28 @@ ROWS
  N cost
  L most.s0.c1.0.2
  G least.s0.c1.0.2
- L most.s0.c1.1.0
- G least.s0.c1.1.0
  L most.s0.c2.2.1
  G least.s0.c2.2.1
- L most.s0.c0.3.0
- G least.s0.c0.3.0
- L most.s0.c0.4.0
- G least.s0.c0.4.0
+ L most.s0.c1.4.1
+ G least.s0.c1.4.1
  E pulled.stay0
  L minutes.w00
  L minutes.w01
  L minutes.w02
  L minutes.w03
  L total.g
+ L total.h
  L ground.s0.w02
  L roots.s0.w02
  L ground.s0.w03
  L roots.s0.w03
- L ground.s0.w00
- L roots.s0.w00
- L support.s0.w00
  L ground.s0.w01
  L roots.s0.w01
  L support.s0.w01
  L support.s0.w02
  L support.s0.w03
- L shelf.w-2
- L shelf.w-1
+ L tall.s0.w02
+ L tall.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -49,15 +43,10 @@ ROWS
  L first.f0.w03
  L keeps.f0.w00
  L keeps.f0.w01
- G leaves.b0.f0.w03.start.s0.c1.1.0
- G leaves.b0.f0.w03.start.s0.c0.3.0
- G leaves.b0.f1.w03.start.s0.c0.4.0
- G leaves.b0.f1.w-1.pull.stay0.before
- G leaves.b0.f1.w00.pull.stay0.w00
- G leaves.b0.f1.w01.pull.stay0.w01
- G leaves.b0.f1.w02.pull.stay0.w02
- G soon.b0.f1.i2.w00.w-1
- L back.s0.c0.4.0
+ G leaves.b0.f1.w03.start.s0.c1.4.1
+ G leaves.b0.f0.w-1.pull.stay0.before
+ G leaves.b0.f0.w00.pull.stay0.w00
+ G leaves.b0.f0.w01.pull.stay0.w01
  L clear.w-1
  E standson.s0.w-1
  G clears.s0.w-1.pull.stay0.before
@@ -68,15 +57,12 @@ ROWS
  E standson.s0.w01
  G clears.s0.w01.pull.stay0.w01
  L clear.w02
- E standson.s0.w02
- G clears.s0.w02.pull.stay0.w02
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
  start.s0.c1.0.2 cost 0.1372741331405398
  start.s0.c1.0.2 most.s0.c1.0.2 -2
  start.s0.c1.0.2 least.s0.c1.0.2 -2
  start.s0.c1.0.2 minutes.w02 5
- start.s0.c1.0.2 standson.s0.w02 1
  plants.s0.c1.0.2 cost -0.18
  plants.s0.c1.0.2 most.s0.c1.0.2 1
  plants.s0.c1.0.2 least.s0.c1.0.2 1
@@ -87,142 +73,72 @@ COLUMNS
  plants.s0.c1.0.2 roots.s0.w02 19.847017186446376
  plants.s0.c1.0.2 ground.s0.w03 0.12057799434985
  plants.s0.c1.0.2 roots.s0.w03 24.675453745854156
- start.s0.c1.1.0 cost 0.2520603795530394
- start.s0.c1.1.0 most.s0.c1.1.0 -2
- start.s0.c1.1.0 least.s0.c1.1.0 -2
- start.s0.c1.1.0 minutes.w00 5
- start.s0.c1.1.0 leaves.b0.f0.w03.start.s0.c1.1.0 -1
- start.s0.c1.1.0 standson.s0.w00 1
- start.s0.c1.1.0 standson.s0.w01 1
- start.s0.c1.1.0 standson.s0.w02 1
- plants.s0.c1.1.0 cost -0.18
- plants.s0.c1.1.0 most.s0.c1.1.0 1
- plants.s0.c1.1.0 least.s0.c1.1.0 1
- plants.s0.c1.1.0 minutes.w00 3.474497395156402
- plants.s0.c1.1.0 ground.s0.w02 0.06347284096170946
- plants.s0.c1.1.0 roots.s0.w02 12.910467179572496
- plants.s0.c1.1.0 ground.s0.w03 0.06347284096170946
- plants.s0.c1.1.0 roots.s0.w03 12.910467179572496
- plants.s0.c1.1.0 ground.s0.w00 0.06347284096170946
- plants.s0.c1.1.0 roots.s0.w00 12.910467179572496
- plants.s0.c1.1.0 support.s0.w00 0.2
- plants.s0.c1.1.0 ground.s0.w01 0.06347284096170946
- plants.s0.c1.1.0 roots.s0.w01 12.910467179572496
- plants.s0.c1.1.0 support.s0.w01 0.2
- plants.s0.c1.1.0 support.s0.w02 0.2
- plants.s0.c1.1.0 support.s0.w03 0.2
- start.s0.c2.2.1 cost 0.03780766614629857
+ start.s0.c2.2.1 cost 0.06670335186869711
  start.s0.c2.2.1 most.s0.c2.2.1 -1
  start.s0.c2.2.1 least.s0.c2.2.1 -1
  start.s0.c2.2.1 minutes.w01 5
  start.s0.c2.2.1 standson.s0.w01 1
- start.s0.c2.2.1 standson.s0.w02 1
  plants.s0.c2.2.1 cost 0.12000000000000001
  plants.s0.c2.2.1 most.s0.c2.2.1 1
  plants.s0.c2.2.1 least.s0.c2.2.1 1
- plants.s0.c2.2.1 minutes.w01 1.642050534311387
- plants.s0.c2.2.1 ground.s0.w02 0.24679896774704016
- plants.s0.c2.2.1 roots.s0.w02 22.527221149060612
- plants.s0.c2.2.1 ground.s0.w03 0.24679896774704016
- plants.s0.c2.2.1 roots.s0.w03 22.527221149060612
- plants.s0.c2.2.1 ground.s0.w01 0.24679896774704016
- plants.s0.c2.2.1 roots.s0.w01 22.527221149060612
- start.s0.c0.3.0 cost 0.008229688607633666
- start.s0.c0.3.0 most.s0.c0.3.0 -2
- start.s0.c0.3.0 least.s0.c0.3.0 -2
- start.s0.c0.3.0 minutes.w00 5
- start.s0.c0.3.0 leaves.b0.f0.w03.start.s0.c0.3.0 -1
- start.s0.c0.3.0 standson.s0.w00 1
- start.s0.c0.3.0 standson.s0.w01 1
- start.s0.c0.3.0 standson.s0.w02 1
- plants.s0.c0.3.0 cost -0.18
- plants.s0.c0.3.0 most.s0.c0.3.0 1
- plants.s0.c0.3.0 least.s0.c0.3.0 1
- plants.s0.c0.3.0 minutes.w00 2.0312203904698536
- plants.s0.c0.3.0 ground.s0.w02 0.2443209854383699
- plants.s0.c0.3.0 roots.s0.w02 11.896058779241075
- plants.s0.c0.3.0 ground.s0.w03 0.2443209854383699
- plants.s0.c0.3.0 roots.s0.w03 11.896058779241075
- plants.s0.c0.3.0 ground.s0.w00 0.2443209854383699
- plants.s0.c0.3.0 roots.s0.w00 11.896058779241075
- plants.s0.c0.3.0 support.s0.w00 0.2
- plants.s0.c0.3.0 ground.s0.w01 0.2443209854383699
- plants.s0.c0.3.0 roots.s0.w01 11.896058779241075
- plants.s0.c0.3.0 support.s0.w01 0.2
- plants.s0.c0.3.0 support.s0.w02 0.2
- plants.s0.c0.3.0 support.s0.w03 0.2
- start.s0.c0.4.0 cost 0.022854230511293094
- start.s0.c0.4.0 most.s0.c0.4.0 -1
- start.s0.c0.4.0 least.s0.c0.4.0 -1
- start.s0.c0.4.0 minutes.w00 5
- start.s0.c0.4.0 leaves.b0.f1.w03.start.s0.c0.4.0 -1
- start.s0.c0.4.0 standson.s0.w00 1
- start.s0.c0.4.0 standson.s0.w01 1
- start.s0.c0.4.0 standson.s0.w02 1
- plants.s0.c0.4.0 cost 0.12000000000000001
- plants.s0.c0.4.0 most.s0.c0.4.0 1
- plants.s0.c0.4.0 least.s0.c0.4.0 1
- plants.s0.c0.4.0 minutes.w00 0.9221865814705668
- plants.s0.c0.4.0 total.g 1
- plants.s0.c0.4.0 ground.s0.w02 0.09738719987959268
- plants.s0.c0.4.0 roots.s0.w02 19.730586058064503
- plants.s0.c0.4.0 ground.s0.w03 0.09738719987959268
- plants.s0.c0.4.0 roots.s0.w03 19.730586058064503
- plants.s0.c0.4.0 ground.s0.w00 0.09738719987959268
- plants.s0.c0.4.0 roots.s0.w00 19.730586058064503
- plants.s0.c0.4.0 ground.s0.w01 0.09738719987959268
- plants.s0.c0.4.0 roots.s0.w01 19.730586058064503
- plants.s0.c0.4.0 shelf.w-2 1
- plants.s0.c0.4.0 shelf.w-1 1
- plants.s0.c0.4.0 picked.f0.w00 -0.6969690322875977
- plants.s0.c0.4.0 picked.f0.w01 -0.05735250934958458
- plants.s0.c0.4.0 picked.f0.w02 -0.5382574200630188
- plants.s0.c0.4.0 back.s0.c0.4.0 1
- pull.stay0.before cost 0.11113637292589505
+ plants.s0.c2.2.1 minutes.w01 1.2088436858311664
+ plants.s0.c2.2.1 minutes.w02 3.6046085016843135
+ plants.s0.c2.2.1 minutes.w03 2.0267131689861477
+ plants.s0.c2.2.1 total.g 1
+ plants.s0.c2.2.1 total.h 1
+ plants.s0.c2.2.1 ground.s0.w02 0.08084395732816113
+ plants.s0.c2.2.1 roots.s0.w02 7.201419011228207
+ plants.s0.c2.2.1 ground.s0.w03 0.2097026676817501
+ plants.s0.c2.2.1 roots.s0.w03 18.679896774704016
+ plants.s0.c2.2.1 ground.s0.w01 0.06086417380223405
+ plants.s0.c2.2.1 roots.s0.w01 5.421659612021813
+ plants.s0.c2.2.1 support.s0.w01 0.2
+ plants.s0.c2.2.1 support.s0.w02 0.2
+ plants.s0.c2.2.1 support.s0.w03 0.2
+ start.s0.c1.4.1 cost 0.123792451824476
+ start.s0.c1.4.1 most.s0.c1.4.1 -1
+ start.s0.c1.4.1 least.s0.c1.4.1 -1
+ start.s0.c1.4.1 minutes.w01 5
+ start.s0.c1.4.1 leaves.b0.f1.w03.start.s0.c1.4.1 -1
+ start.s0.c1.4.1 standson.s0.w01 1
+ plants.s0.c1.4.1 cost -0.18
+ plants.s0.c1.4.1 most.s0.c1.4.1 1
+ plants.s0.c1.4.1 least.s0.c1.4.1 1
+ plants.s0.c1.4.1 minutes.w01 0.47658311323722735
+ plants.s0.c1.4.1 minutes.w02 3.5879599538069344
+ plants.s0.c1.4.1 minutes.w03 1.823005933654747
+ plants.s0.c1.4.1 ground.s0.w02 0.1989204661573688
+ plants.s0.c1.4.1 roots.s0.w02 15.882283667097747
+ plants.s0.c1.4.1 ground.s0.w03 0.06532834888336844
+ plants.s0.c1.4.1 roots.s0.w03 5.215970928038923
+ plants.s0.c1.4.1 ground.s0.w01 0.11454620312087882
+ plants.s0.c1.4.1 roots.s0.w01 9.145641602888443
+ plants.s0.c1.4.1 tall.s0.w02 0.1989204661573688
+ plants.s0.c1.4.1 tall.s0.w03 0.06532834888336844
+ pull.stay0.before cost 0.12841942049973976
  pull.stay0.before pulled.stay0 1
- pull.stay0.before leaves.b0.f1.w-1.pull.stay0.before -1
+ pull.stay0.before leaves.b0.f0.w-1.pull.stay0.before -1
  pull.stay0.before clears.s0.w-1.pull.stay0.before -1
- pull.stay0.w00 cost 0.11113637292589505
+ pull.stay0.w00 cost 0.12841942049973976
  pull.stay0.w00 pulled.stay0 1
- pull.stay0.w00 minutes.w00 1.7286298958946555
- pull.stay0.w00 ground.s0.w00 0.27345089004821205
- pull.stay0.w00 roots.s0.w00 10.909240624175764
- pull.stay0.w00 support.s0.w00 0.1
- pull.stay0.w00 leaves.b0.f1.w00.pull.stay0.w00 -1
+ pull.stay0.w00 minutes.w00 2.9929427561301347
+ pull.stay0.w00 picked.f0.w00 -1.0377741754055023
+ pull.stay0.w00 leaves.b0.f0.w00.pull.stay0.w00 -1
  pull.stay0.w00 standson.s0.w-1 1
  pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
- pull.stay0.w01 cost 0.11113637292589505
+ pull.stay0.w01 cost -0.47573056093941535
  pull.stay0.w01 pulled.stay0 1
- pull.stay0.w01 minutes.w00 1.7286298958946555
- pull.stay0.w01 minutes.w01 3.8017037372869167
- pull.stay0.w01 ground.s0.w00 0.27345089004821205
- pull.stay0.w01 roots.s0.w00 10.909240624175764
- pull.stay0.w01 support.s0.w00 0.1
- pull.stay0.w01 ground.s0.w01 0.25909040775696895
- pull.stay0.w01 roots.s0.w01 10.33633352276986
+ pull.stay0.w01 minutes.w00 2.9929427561301347
+ pull.stay0.w01 minutes.w01 3.774761153943919
+ pull.stay0.w01 ground.s0.w01 0.1597362262381308
+ pull.stay0.w01 roots.s0.w01 7.304578091367443
  pull.stay0.w01 support.s0.w01 0.1
- pull.stay0.w01 leaves.b0.f1.w01.pull.stay0.w01 -1
+ pull.stay0.w01 picked.f0.w00 -1.0377741754055023
+ pull.stay0.w01 picked.f0.w01 -0.7853340357542038
+ pull.stay0.w01 leaves.b0.f0.w01.pull.stay0.w01 -1
  pull.stay0.w01 standson.s0.w-1 1
  pull.stay0.w01 standson.s0.w00 1
  pull.stay0.w01 clears.s0.w01.pull.stay0.w01 -1
- pull.stay0.w02 cost -0.05957288915465342
- pull.stay0.w02 pulled.stay0 1
- pull.stay0.w02 minutes.w00 1.7286298958946555
- pull.stay0.w02 minutes.w01 3.8017037372869167
- pull.stay0.w02 ground.s0.w02 0.25909040775696895
- pull.stay0.w02 roots.s0.w02 10.33633352276986
- pull.stay0.w02 ground.s0.w00 0.27345089004821205
- pull.stay0.w02 roots.s0.w00 10.909240624175764
- pull.stay0.w02 support.s0.w00 0.1
- pull.stay0.w02 ground.s0.w01 0.25909040775696895
- pull.stay0.w02 roots.s0.w01 10.33633352276986
- pull.stay0.w02 support.s0.w01 0.1
- pull.stay0.w02 support.s0.w02 0.1
- pull.stay0.w02 leaves.b0.f1.w02.pull.stay0.w02 -1
- pull.stay0.w02 standson.s0.w-1 1
- pull.stay0.w02 standson.s0.w00 1
- pull.stay0.w02 standson.s0.w01 1
- pull.stay0.w02 clears.s0.w02.pull.stay0.w02 -1
  M MARKER 'MARKER' 'INTEND'
  over.w00 cost 0.05
  over.w00 minutes.w00 -1
@@ -297,25 +213,14 @@ COLUMNS
  eat.f0.w03.2 sum.f0.w03 -1
  eat.f0.w03.3 cost -0.27419703681977736
  eat.f0.w03.3 sum.f0.w03 -1
- left.b0.f0.w03 cost 0
- left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c1.1.0 1
- left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.3.0 1
  left.b0.f1.w03 cost 0
- left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c0.4.0 1
- left.b0.f1.w-1 cost 0
- left.b0.f1.w-1 leaves.b0.f1.w-1.pull.stay0.before 1
- left.b0.f1.w-1 soon.b0.f1.i2.w00.w-1 -1
- left.b0.f1.w00 cost 0
- left.b0.f1.w00 leaves.b0.f1.w00.pull.stay0.w00 1
- left.b0.f1.w01 cost 0
- left.b0.f1.w01 leaves.b0.f1.w01.pull.stay0.w01 1
- left.b0.f1.w02 cost 0
- left.b0.f1.w02 leaves.b0.f1.w02.pull.stay0.w02 1
- early.b0.f1.i2.w00 cost 0
- early.b0.f1.i2.w00 soon.b0.f1.i2.w00.w-1 1
- early.b0.f1.i2.w00 back.s0.c0.4.0 1
- pays.s0.c0.4.0 cost 0.5
- pays.s0.c0.4.0 back.s0.c0.4.0 -1
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c1.4.1 1
+ left.b0.f0.w-1 cost 0
+ left.b0.f0.w-1 leaves.b0.f0.w-1.pull.stay0.before 1
+ left.b0.f0.w00 cost 0
+ left.b0.f0.w00 leaves.b0.f0.w00.pull.stay0.w00 1
+ left.b0.f0.w01 cost 0
+ left.b0.f0.w01 leaves.b0.f0.w01.pull.stay0.w01 1
  rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
  cleared.s0.w-1 cost 0
@@ -342,12 +247,6 @@ COLUMNS
  stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
  rest.w02 cost 0.5
  rest.w02 clear.w02 -1
- cleared.s0.w02 cost 0
- cleared.s0.w02 clear.w02 1
- cleared.s0.w02 clears.s0.w02.pull.stay0.w02 1
- stands.s0.w02 cost 0
- stands.s0.w02 standson.s0.w02 -1
- stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
 RHS
  RHS pulled.stay0 1
  RHS minutes.w00 9
@@ -355,21 +254,18 @@ RHS
  RHS minutes.w02 27
  RHS minutes.w03 33
  RHS total.g 2
+ RHS total.h 1
  RHS ground.s0.w02 0.9704143717768619
  RHS roots.s0.w02 198.93170179151386
  RHS ground.s0.w03 0.9704143717768619
  RHS roots.s0.w03 198.93170179151386
- RHS ground.s0.w00 0.9704143717768619
- RHS roots.s0.w00 198.93170179151386
- RHS support.s0.w00 0.5206578036492204
  RHS ground.s0.w01 0.9704143717768619
  RHS roots.s0.w01 198.93170179151386
  RHS support.s0.w01 0.5206578036492204
  RHS support.s0.w02 0.5206578036492204
  RHS support.s0.w03 0.5206578036492204
- RHS shelf.w-2 1.000001
- RHS shelf.w-1 4.000001
- RHS back.s0.c0.4.0 1
+ RHS tall.s0.w02 0.49861896305896586
+ RHS tall.s0.w03 0.49861896305896586
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -377,18 +273,13 @@ RHS
 BOUNDS
  UP BND start.s0.c1.0.2 1
  UP BND plants.s0.c1.0.2 2
- UP BND start.s0.c1.1.0 1
- UP BND plants.s0.c1.1.0 2
  UP BND start.s0.c2.2.1 1
  UP BND plants.s0.c2.2.1 1
- UP BND start.s0.c0.3.0 1
- UP BND plants.s0.c0.3.0 2
- UP BND start.s0.c0.4.0 1
- UP BND plants.s0.c0.4.0 1
+ UP BND start.s0.c1.4.1 1
+ UP BND plants.s0.c1.4.1 1
  UP BND pull.stay0.before 1
  UP BND pull.stay0.w00 1
  UP BND pull.stay0.w01 1
- UP BND pull.stay0.w02 1
  UP BND eat.f0.w00.1 0.9188576631207421
  UP BND eat.f0.w00.2 0.9188576631207421
  UP BND eat.f0.w00.3 1.8377153262414843
@@ -401,15 +292,11 @@ BOUNDS
  UP BND eat.f0.w03.1 1.018809978735583
  UP BND eat.f0.w03.2 1.018809978735583
  UP BND eat.f0.w03.3 2.037619957471166
- UP BND left.b0.f0.w03 1
  UP BND left.b0.f1.w03 1
- UP BND left.b0.f1.w-1 1
- UP BND left.b0.f1.w00 1
- UP BND left.b0.f1.w01 1
- UP BND left.b0.f1.w02 1
- UP BND early.b0.f1.i2.w00 1
+ UP BND left.b0.f0.w-1 1
+ UP BND left.b0.f0.w00 1
+ UP BND left.b0.f0.w01 1
  UP BND cleared.s0.w-1 1
  UP BND cleared.s0.w00 1
  UP BND cleared.s0.w01 1
- UP BND cleared.s0.w02 1
 ENDATA

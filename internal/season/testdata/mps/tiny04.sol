@@ -1,6 +1,6 @@
-# objective -2.201034067
-# nothing -0.059572889
-# bound -2.494711071
-start.s0.c0.4.0 1
-plants.s0.c0.4.0 1
-pull.stay0.w02 1
+# objective -3.924036475
+# nothing -3.701310608
+# bound -3.936890245
+start.s0.c1.0.2 1
+plants.s0.c1.0.2 2
+pull.stay0.w01 1

@@ -1,9 +1,9 @@
-# objective -16.918237268
-# nothing -4.930952723
-# bound -16.918239059
-start.s0.c1.2.2 1
-plants.s0.c1.2.2 1
-start.s0.c2.3.5 1
-plants.s0.c2.3.5 2
-pull.stay0.w00 1
-pull.stay1.w04 1
+# objective -8.538902448
+# nothing -4.544649442
+# bound -8.851984363
+start.s1.c0.2.3 1
+plants.s1.c0.2.3 2
+start.s0.c1.4.0 1
+plants.s0.c1.4.0 1
+pull.stay0.w02 1
+pull.stay1.w01 1

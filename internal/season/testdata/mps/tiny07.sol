@@ -1,5 +1,9 @@
-# objective -3.349463365
-# nothing -3.349463365
-# bound -3.349463800
-pull.stay0.w01 1
-pull.stay1.w02 1
+# objective -14.949227782
+# nothing -4.930952723
+# bound -14.949229377
+start.s0.c1.2.2 1
+plants.s0.c1.2.2 1
+start.s0.c2.3.5 1
+plants.s0.c2.3.5 2
+pull.stay0.w00 1
+pull.stay1.w04 1

@@ -1,5 +1,5 @@
-# objective -0.211699712
-# nothing -0.000000000
-# bound -0.211699833
-start.s0.c2.2.6 1
-plants.s0.c2.2.6 2
+# objective -3.349463365
+# nothing -3.349463365
+# bound -3.349463800
+pull.stay0.w01 1
+pull.stay1.w02 1

@@ -1,7 +1,5 @@
-# objective -9.024331227
-# nothing -2.503558903
-# bound -14.040568306
-start.s0.c0.4.4 1
-plants.s0.c0.4.4 3
-pull.stay0.w01 1
-pull.stay1.w01 1
+# objective -0.211699712
+# nothing -0.000000000
+# bound -0.211699833
+start.s0.c2.2.6 1
+plants.s0.c2.2.6 2

@@ -1,4 +1,5 @@
-# objective -0.245424428
-# nothing -0.245424428
-# bound -0.271178417
-pull.stay0.w06 1
+# objective -0.095131471
+# nothing -0.000000000
+# bound -0.095131580
+start.s0.c1.0.1 1
+plants.s0.c1.0.1 1

@@ -1,13 +1,12 @@
 NAME season
 ROWS
  N cost
- L most.s0.c2.1.0
- G least.s0.c2.1.0
- L most.s1.c2.2.1
- G least.s1.c2.2.1
+ L most.s1.c2.1.1
+ G least.s1.c2.1.1
+ L most.s0.c0.2.1
+ G least.s0.c0.2.1
  L total.g
- L ground.s1.w00
- L roots.s1.w00
+ L total.h
  L ground.s1.w01
  L roots.s1.w01
  L ground.s1.w02
@@ -16,13 +15,13 @@ ROWS
  L roots.s1.w03
  L ground.s0.w01
  L roots.s0.w01
- L support.s0.w01
+ L tall.s0.w01
  L ground.s0.w02
  L roots.s0.w02
- L support.s0.w02
+ L tall.s0.w02
  L ground.s0.w03
  L roots.s0.w03
- L support.s0.w03
+ L tall.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -62,56 +61,56 @@ ROWS
  L keeps.f0.w04
  L keeps.f0.w05
  L keeps.f0.w06
- G leaves.b0.f1.w03.start.s1.c2.2.1
+ G leaves.b0.f0.w03.start.s1.c2.1.1
+ G leaves.b0.f0.w03.start.s0.c0.2.1
  L clear.w-1
  L clear.w00
  L clear.w01
  L clear.w02
  L clear.w03
  E standson.s0.w03
- G clears.s0.w03.start.s1.c2.2.1
+ G clears.s0.w03.start.s0.c0.2.1
  E standson.s1.w03
- G clears.s1.w03.start.s0.c2.1.0
+ G clears.s1.w03.start.s1.c2.1.1
  L clear.w04
  L clear.w05
  L clear.w06
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
- start.s0.c2.1.0 cost 0.27614633252341053
- start.s0.c2.1.0 most.s0.c2.1.0 -2
- start.s0.c2.1.0 least.s0.c2.1.0 -2
- start.s0.c2.1.0 clears.s1.w03.start.s0.c2.1.0 -1
- plants.s0.c2.1.0 cost -0.18
- plants.s0.c2.1.0 most.s0.c2.1.0 1
- plants.s0.c2.1.0 least.s0.c2.1.0 1
- plants.s0.c2.1.0 total.g 1
- plants.s0.c2.1.0 ground.s1.w00 0.12270261995350834
- plants.s0.c2.1.0 roots.s1.w00 11.788502648582142
- plants.s0.c2.1.0 ground.s1.w01 0.07504697151571776
- plants.s0.c2.1.0 roots.s1.w01 7.210045089634716
- plants.s0.c2.1.0 ground.s1.w02 0.24735194627721765
- plants.s0.c2.1.0 roots.s1.w02 23.764032707090994
- plants.s0.c2.1.0 ground.s1.w03 0.22904704279495808
- plants.s0.c2.1.0 roots.s1.w03 22.005411715424973
- start.s1.c2.2.1 cost 0.08723622314249217
- start.s1.c2.2.1 most.s1.c2.2.1 -1
- start.s1.c2.2.1 least.s1.c2.2.1 -1
- start.s1.c2.2.1 leaves.b0.f1.w03.start.s1.c2.2.1 -1
- start.s1.c2.2.1 clears.s0.w03.start.s1.c2.2.1 -1
- plants.s1.c2.2.1 cost 0.12000000000000001
- plants.s1.c2.2.1 most.s1.c2.2.1 1
- plants.s1.c2.2.1 least.s1.c2.2.1 1
- plants.s1.c2.2.1 ground.s0.w01 0.0914782336005627
- plants.s1.c2.2.1 roots.s0.w01 1.4400326087969233
- plants.s1.c2.2.1 support.s0.w01 0.2
- plants.s1.c2.2.1 ground.s0.w02 0.2566062913597057
- plants.s1.c2.2.1 roots.s0.w02 4.039446463231089
- plants.s1.c2.2.1 support.s0.w02 0.2
- plants.s1.c2.2.1 ground.s0.w03 0.17073404636245254
- plants.s1.c2.2.1 roots.s0.w03 2.6876622396025915
- plants.s1.c2.2.1 support.s0.w03 0.2
- plants.s1.c2.2.1 picked.f0.w01 -1.3864895105361938
- plants.s1.c2.2.1 picked.f0.w02 -1.3343532085418701
+ start.s1.c2.1.1 cost 0.284677676202373
+ start.s1.c2.1.1 most.s1.c2.1.1 -1
+ start.s1.c2.1.1 least.s1.c2.1.1 -1
+ start.s1.c2.1.1 leaves.b0.f0.w03.start.s1.c2.1.1 -1
+ start.s1.c2.1.1 clears.s1.w03.start.s1.c2.1.1 -1
+ plants.s1.c2.1.1 cost -0.18
+ plants.s1.c2.1.1 most.s1.c2.1.1 1
+ plants.s1.c2.1.1 least.s1.c2.1.1 1
+ plants.s1.c2.1.1 total.g 1
+ plants.s1.c2.1.1 ground.s1.w01 0.17676999534825477
+ plants.s1.c2.1.1 roots.s1.w01 18.706462253918136
+ plants.s1.c2.1.1 ground.s1.w02 0.17676999534825477
+ plants.s1.c2.1.1 roots.s1.w02 18.706462253918136
+ plants.s1.c2.1.1 ground.s1.w03 0.17676999534825477
+ plants.s1.c2.1.1 roots.s1.w03 18.706462253918136
+ start.s0.c0.2.1 cost 0.27570856515341413
+ start.s0.c0.2.1 most.s0.c0.2.1 -2
+ start.s0.c0.2.1 least.s0.c0.2.1 -2
+ start.s0.c0.2.1 leaves.b0.f0.w03.start.s0.c0.2.1 -1
+ start.s0.c0.2.1 clears.s0.w03.start.s0.c0.2.1 -1
+ plants.s0.c0.2.1 cost -0.18
+ plants.s0.c0.2.1 most.s0.c0.2.1 1
+ plants.s0.c0.2.1 least.s0.c0.2.1 1
+ plants.s0.c0.2.1 total.g 1
+ plants.s0.c0.2.1 total.h 1
+ plants.s0.c0.2.1 ground.s0.w01 0.292990330916509
+ plants.s0.c0.2.1 roots.s0.w01 23.173937344145056
+ plants.s0.c0.2.1 tall.s0.w01 0.292990330916509
+ plants.s0.c0.2.1 ground.s0.w02 0.10039446463231089
+ plants.s0.c0.2.1 roots.s0.w02 7.940654648262548
+ plants.s0.c0.2.1 tall.s0.w02 0.10039446463231089
+ plants.s0.c0.2.1 ground.s0.w03 0.13269685261874348
+ plants.s0.c0.2.1 roots.s0.w03 10.495597375970403
+ plants.s0.c0.2.1 tall.s0.w03 0.13269685261874348
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -252,8 +251,9 @@ COLUMNS
  eat.f0.w07.2 sum.f0.w07 -1
  eat.f0.w07.3 cost -1.2178698036478877
  eat.f0.w07.3 sum.f0.w07 -1
- left.b0.f1.w03 cost 0
- left.b0.f1.w03 leaves.b0.f1.w03.start.s1.c2.2.1 1
+ left.b0.f0.w03 cost 0
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s1.c2.1.1 1
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.2.1 1
  rest.w-1 cost 0.5
  rest.w-1 clear.w-1 -1
  rest.w00 cost 0.5
@@ -266,16 +266,16 @@ COLUMNS
  rest.w03 clear.w03 -1
  cleared.s0.w03 cost 0
  cleared.s0.w03 clear.w03 1
- cleared.s0.w03 clears.s0.w03.start.s1.c2.2.1 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c0.2.1 1
  stands.s0.w03 cost 0
  stands.s0.w03 standson.s0.w03 -1
- stands.s0.w03 clears.s0.w03.start.s1.c2.2.1 1
+ stands.s0.w03 clears.s0.w03.start.s0.c0.2.1 1
  cleared.s1.w03 cost 0
  cleared.s1.w03 clear.w03 1
- cleared.s1.w03 clears.s1.w03.start.s0.c2.1.0 1
+ cleared.s1.w03 clears.s1.w03.start.s1.c2.1.1 1
  stands.s1.w03 cost 0
  stands.s1.w03 standson.s1.w03 -1
- stands.s1.w03 clears.s1.w03.start.s0.c2.1.0 1
+ stands.s1.w03 clears.s1.w03.start.s1.c2.1.1 1
  rest.w04 cost 0.5
  rest.w04 clear.w04 -1
  rest.w05 cost 0.5
@@ -284,8 +284,7 @@ COLUMNS
  rest.w06 clear.w06 -1
 RHS
  RHS total.g 4
- RHS ground.s1.w00 0.518460461547704
- RHS roots.s1.w00 100.61012498976109
+ RHS total.h 3
  RHS ground.s1.w01 0.518460461547704
  RHS roots.s1.w01 100.61012498976109
  RHS ground.s1.w02 0.518460461547704
@@ -294,13 +293,13 @@ RHS
  RHS roots.s1.w03 100.61012498976109
  RHS ground.s0.w01 0.6497363827205522
  RHS roots.s0.w01 178.91618919178916
- RHS support.s0.w01 0.3444754050674464
+ RHS tall.s0.w01 0.9161998154907306
  RHS ground.s0.w02 0.6497363827205522
  RHS roots.s0.w02 178.91618919178916
- RHS support.s0.w02 0.3444754050674464
+ RHS tall.s0.w02 0.9161998154907306
  RHS ground.s0.w03 0.6497363827205522
  RHS roots.s0.w03 178.91618919178916
- RHS support.s0.w03 0.3444754050674464
+ RHS tall.s0.w03 0.9161998154907306
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -310,10 +309,10 @@ RHS
  RHS clear.w05 1
  RHS clear.w06 1
 BOUNDS
- UP BND start.s0.c2.1.0 1
- UP BND plants.s0.c2.1.0 2
- UP BND start.s1.c2.2.1 1
- UP BND plants.s1.c2.2.1 1
+ UP BND start.s1.c2.1.1 1
+ UP BND plants.s1.c2.1.1 1
+ UP BND start.s0.c0.2.1 1
+ UP BND plants.s0.c0.2.1 2
  UP BND eat.f0.w00.1 0.8523993505010038
  UP BND eat.f0.w00.2 0.8523993505010038
  UP BND eat.f0.w00.3 1.7047987010020076
@@ -338,7 +337,7 @@ BOUNDS
  UP BND eat.f0.w07.1 0.523259331995489
  UP BND eat.f0.w07.2 0.523259331995489
  UP BND eat.f0.w07.3 1.046518663990978
- UP BND left.b0.f1.w03 1
+ UP BND left.b0.f0.w03 1
  UP BND cleared.s0.w03 1
  UP BND cleared.s1.w03 1
 ENDATA

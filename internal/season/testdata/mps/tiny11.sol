@@ -1,5 +1,5 @@
-# objective -3.662734764
+# objective -0.084291435
 # nothing -0.000000000
-# bound -3.746588906
-start.s1.c2.2.1 1
-plants.s1.c2.2.1 1
+# bound -0.084291543
+start.s0.c0.2.1 1
+plants.s0.c0.2.1 2

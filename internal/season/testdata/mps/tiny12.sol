@@ -1,8 +1,5 @@
-# objective -7.373878906
-# nothing -2.536564909
-# bound -8.807211713
-start.s1.c0.1.2 1
-plants.s1.c0.1.2 3
-start.s0.c2.5.0 1
-plants.s0.c2.5.0 3
-pull.stay0.w01 1
+# objective -1.206925629
+# nothing -0.000000000
+# bound -1.206925850
+start.s0.c1.1.1 1
+plants.s0.c1.1.1 1

@@ -1,6 +1,8 @@
-# objective -0.747959575
-# nothing -0.151825911
-# bound -0.828067257
-start.s0.c2.4.3 1
-plants.s0.c2.4.3 1
+# objective -7.373878906
+# nothing -2.536564909
+# bound -8.780949299
+start.s1.c0.1.2 1
+plants.s1.c0.1.2 3
+start.s0.c2.5.0 1
+plants.s0.c2.5.0 3
 pull.stay0.w01 1

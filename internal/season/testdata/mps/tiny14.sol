@@ -1,4 +1,7 @@
-# objective -5.491852680
-# nothing -5.491852680
-# bound -5.491853329
-pull.stay0.w07 1
+# objective -0.650305074
+# nothing -0.000000000
+# bound -0.727143057
+start.s0.c1.1.1 1
+plants.s0.c1.1.1 2
+start.s0.c2.4.3 1
+plants.s0.c2.4.3 1

@@ -1,4 +1,9 @@
-# objective -1.342527635
-# nothing -1.342527635
-# bound -1.342527869
+# objective -3.550393073
+# nothing -0.485788493
+# bound -3.557850073
+start.s1.c0.1.4 1
+plants.s1.c0.1.4 2
+start.s1.c1.2.2 1
+plants.s1.c1.2.2 1
 pull.stay0.w04 1
+pull.stay1.w05 1

@@ -1,4 +1,8 @@
-# objective -1.572370699
-# nothing -1.572370699
-# bound -1.572370956
-pull.stay0.w01 1
+# objective -5.736383398
+# nothing -0.357978420
+# bound -6.073742341
+start.s0.c0.2.0 1
+plants.s0.c0.2.0 2
+start.s0.c2.3.1 1
+plants.s0.c2.3.1 1
+pull.stay0.w00 1

@@ -1,36 +1,34 @@
 NAME season
 ROWS
  N cost
- L most.s0.c0.1.5
- G least.s0.c0.1.5
- L most.s0.c2.2.0
- G least.s0.c2.2.0
+ L most.s0.c2.0.3
+ G least.s0.c2.0.3
+ L most.s0.c2.1.3
+ G least.s0.c2.1.3
+ L most.s0.c0.2.0
+ G least.s0.c0.2.0
+ L most.s0.c1.5.0
+ G least.s0.c1.5.0
  E pulled.stay0
- E pulled.stay1
- L ground.s0.w05
- L roots.s0.w05
- L support.s0.w05
- L ground.s0.w06
- L roots.s0.w06
- L support.s0.w06
- L ground.s0.w07
- L roots.s0.w07
- L support.s0.w07
- L ground.s0.w00
- L roots.s0.w00
- L support.s0.w00
- L ground.s0.w01
- L roots.s0.w01
- L support.s0.w01
- L ground.s0.w02
- L roots.s0.w02
- L support.s0.w02
+ L total.g
+ L total.h
+ G must.0.c0
  L ground.s0.w03
  L roots.s0.w03
  L support.s0.w03
- L ground.s0.w04
- L roots.s0.w04
- L support.s0.w04
+ L ground.s0.w00
+ L roots.s0.w00
+ L tall.s0.w00
+ L support.s0.w00
+ L ground.s0.w01
+ L roots.s0.w01
+ L tall.s0.w01
+ L support.s0.w01
+ L ground.s0.w02
+ L roots.s0.w02
+ L tall.s0.w02
+ L support.s0.w02
+ L tall.s0.w03
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -51,25 +49,9 @@ ROWS
  G rises.f0.w04
  E sum.f0.w04
  L first.f0.w04
- L picked.f0.w05
- G rises.f0.w05
- E sum.f0.w05
- L first.f0.w05
- L picked.f0.w06
- G rises.f0.w06
- E sum.f0.w06
- L first.f0.w06
- L picked.f0.w07
- G rises.f0.w07
- E sum.f0.w07
- L first.f0.w07
  L keeps.f0.w00
  L keeps.f0.w01
  L keeps.f0.w02
- L keeps.f0.w03
- L keeps.f0.w04
- L keeps.f0.w05
- L keeps.f0.w06
  L picked.f1.w00
  G rises.f1.w00
  E sum.f1.w00
@@ -90,100 +72,113 @@ ROWS
  G rises.f1.w04
  E sum.f1.w04
  L first.f1.w04
- L picked.f1.w05
- G rises.f1.w05
- E sum.f1.w05
- L first.f1.w05
- L picked.f1.w06
- G rises.f1.w06
- E sum.f1.w06
- L first.f1.w06
- L picked.f1.w07
- G rises.f1.w07
- E sum.f1.w07
- L first.f1.w07
  L keeps.f1.w00
  L keeps.f1.w01
  L keeps.f1.w02
- L keeps.f1.w03
- L keeps.f1.w04
- L keeps.f1.w05
- L keeps.f1.w06
- G leaves.b0.f1.w07.start.s0.c2.2.0
+ G leaves.b0.f1.w03.start.s0.c2.0.3
+ G leaves.b0.f1.w03.start.s0.c2.1.3
+ G leaves.b0.f0.w03.start.s0.c0.2.0
+ G leaves.b0.f0.w-1.pull.stay0.before
+ G leaves.b0.f0.w00.pull.stay0.w00
+ L clear.w-1
+ E standson.s0.w-1
+ G clears.s0.w-1.pull.stay0.before
+ L clear.w00
+ E standson.s0.w00
+ G clears.s0.w00.pull.stay0.w00
+ L clear.w01
+ L clear.w02
+ L clear.w03
+ E standson.s0.w03
+ G clears.s0.w03.start.s0.c2.0.3
+ G clears.s0.w03.start.s0.c2.1.3
+ G clears.s0.w03.start.s0.c0.2.0
+ G clears.s0.w03.start.s0.c1.5.0
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
- start.s0.c0.1.5 cost 0.2544299602851392
- start.s0.c0.1.5 most.s0.c0.1.5 -2
- start.s0.c0.1.5 least.s0.c0.1.5 -1
- plants.s0.c0.1.5 cost -0.18
- plants.s0.c0.1.5 most.s0.c0.1.5 1
- plants.s0.c0.1.5 least.s0.c0.1.5 1
- plants.s0.c0.1.5 ground.s0.w05 0.10749606181912455
- plants.s0.c0.1.5 roots.s0.w05 5.763367532111889
- plants.s0.c0.1.5 support.s0.w05 0.2
- plants.s0.c0.1.5 ground.s0.w06 0.14536729351090158
- plants.s0.c0.1.5 roots.s0.w06 7.793821703546875
- plants.s0.c0.1.5 support.s0.w06 0.2
- plants.s0.c0.1.5 ground.s0.w07 0.19090677300397543
- plants.s0.c0.1.5 roots.s0.w07 10.235406568128052
- plants.s0.c0.1.5 support.s0.w07 0.2
- start.s0.c2.2.0 cost 0.16157791913109912
- start.s0.c2.2.0 most.s0.c2.2.0 -2
- start.s0.c2.2.0 least.s0.c2.2.0 -2
- start.s0.c2.2.0 leaves.b0.f1.w07.start.s0.c2.2.0 -1
- plants.s0.c2.2.0 cost 0.12000000000000001
- plants.s0.c2.2.0 most.s0.c2.2.0 1
- plants.s0.c2.2.0 least.s0.c2.2.0 1
- plants.s0.c2.2.0 ground.s0.w05 0.2712648214983093
- plants.s0.c2.2.0 roots.s0.w05 19.72658466969462
- plants.s0.c2.2.0 support.s0.w05 0.2
- plants.s0.c2.2.0 ground.s0.w06 0.2875815593902016
- plants.s0.c2.2.0 roots.s0.w06 20.913150291361983
- plants.s0.c2.2.0 support.s0.w06 0.2
- plants.s0.c2.2.0 ground.s0.w07 0.2875815593902016
- plants.s0.c2.2.0 roots.s0.w07 20.913150291361983
- plants.s0.c2.2.0 support.s0.w07 0.2
- plants.s0.c2.2.0 ground.s0.w00 0.21543488695794938
- plants.s0.c2.2.0 roots.s0.w00 15.666589257348894
- plants.s0.c2.2.0 support.s0.w00 0.2
- plants.s0.c2.2.0 ground.s0.w01 0.26716632461466333
- plants.s0.c2.2.0 roots.s0.w01 19.428538851047158
- plants.s0.c2.2.0 support.s0.w01 0.2
- plants.s0.c2.2.0 ground.s0.w02 0.18927393751150726
- plants.s0.c2.2.0 roots.s0.w02 13.764145064827389
- plants.s0.c2.2.0 support.s0.w02 0.2
- plants.s0.c2.2.0 ground.s0.w03 0.09146787907600315
- plants.s0.c2.2.0 roots.s0.w03 6.651613914343888
- plants.s0.c2.2.0 support.s0.w03 0.2
- plants.s0.c2.2.0 ground.s0.w04 0.11804706399440465
- plants.s0.c2.2.0 roots.s0.w04 8.584472509307648
- plants.s0.c2.2.0 support.s0.w04 0.2
- plants.s0.c2.2.0 picked.f0.w00 -1.7189675569534302
- plants.s0.c2.2.0 picked.f0.w01 -0.5248818546533585
- pull.stay0.before cost 0.10876858107407528
+ start.s0.c2.0.3 cost 0.19647490813131205
+ start.s0.c2.0.3 most.s0.c2.0.3 -1
+ start.s0.c2.0.3 least.s0.c2.0.3 -1
+ start.s0.c2.0.3 leaves.b0.f1.w03.start.s0.c2.0.3 -1
+ start.s0.c2.0.3 clears.s0.w03.start.s0.c2.0.3 -1
+ plants.s0.c2.0.3 cost -0.18
+ plants.s0.c2.0.3 most.s0.c2.0.3 1
+ plants.s0.c2.0.3 least.s0.c2.0.3 1
+ plants.s0.c2.0.3 ground.s0.w03 0.11836497680691713
+ plants.s0.c2.0.3 roots.s0.w03 0.5161070521918304
+ plants.s0.c2.0.3 support.s0.w03 0.2
+ plants.s0.c2.0.3 picked.f1.w04 -1.0114160776138306
+ start.s0.c2.1.3 cost 0.2564150385913895
+ start.s0.c2.1.3 most.s0.c2.1.3 -3
+ start.s0.c2.1.3 least.s0.c2.1.3 -2
+ start.s0.c2.1.3 leaves.b0.f1.w03.start.s0.c2.1.3 -1
+ start.s0.c2.1.3 clears.s0.w03.start.s0.c2.1.3 -1
+ plants.s0.c2.1.3 cost 0.12000000000000001
+ plants.s0.c2.1.3 most.s0.c2.1.3 1
+ plants.s0.c2.1.3 least.s0.c2.1.3 1
+ plants.s0.c2.1.3 ground.s0.w03 0.23067458913869043
+ plants.s0.c2.1.3 roots.s0.w03 8.923058289256073
+ plants.s0.c2.1.3 picked.f0.w04 -1.4814794063568115
+ start.s0.c0.2.0 cost 0.24535470128511555
+ start.s0.c0.2.0 most.s0.c0.2.0 -2
+ start.s0.c0.2.0 least.s0.c0.2.0 -1
+ start.s0.c0.2.0 leaves.b0.f0.w03.start.s0.c0.2.0 -1
+ start.s0.c0.2.0 standson.s0.w00 1
+ start.s0.c0.2.0 clears.s0.w03.start.s0.c0.2.0 -1
+ plants.s0.c0.2.0 cost 0.32
+ plants.s0.c0.2.0 most.s0.c0.2.0 1
+ plants.s0.c0.2.0 least.s0.c0.2.0 1
+ plants.s0.c0.2.0 total.g 1
+ plants.s0.c0.2.0 must.0.c0 1
+ plants.s0.c0.2.0 ground.s0.w03 0.15693725500706243
+ plants.s0.c0.2.0 roots.s0.w03 2.757860045626803
+ plants.s0.c0.2.0 support.s0.w03 0.2
+ plants.s0.c0.2.0 ground.s0.w00 0.30989967641388194
+ plants.s0.c0.2.0 roots.s0.w00 5.44587029826703
+ plants.s0.c0.2.0 tall.s0.w00 0.30989967641388194
+ plants.s0.c0.2.0 support.s0.w00 0.2
+ plants.s0.c0.2.0 ground.s0.w01 0.2591212982907235
+ plants.s0.c0.2.0 roots.s0.w01 4.553541321305588
+ plants.s0.c0.2.0 tall.s0.w01 0.2591212982907235
+ plants.s0.c0.2.0 support.s0.w01 0.2
+ plants.s0.c0.2.0 ground.s0.w02 0.15693725500706243
+ plants.s0.c0.2.0 roots.s0.w02 2.757860045626803
+ plants.s0.c0.2.0 tall.s0.w02 0.15693725500706243
+ plants.s0.c0.2.0 support.s0.w02 0.2
+ plants.s0.c0.2.0 tall.s0.w03 0.15693725500706243
+ plants.s0.c0.2.0 picked.f1.w01 -1.1945596933364868
+ plants.s0.c0.2.0 picked.f1.w02 -0.35097450017929077
+ start.s0.c1.5.0 cost 0.17999310258774937
+ start.s0.c1.5.0 most.s0.c1.5.0 -2
+ start.s0.c1.5.0 least.s0.c1.5.0 -1
+ start.s0.c1.5.0 standson.s0.w00 1
+ start.s0.c1.5.0 clears.s0.w03.start.s0.c1.5.0 -1
+ plants.s0.c1.5.0 cost -0.18
+ plants.s0.c1.5.0 most.s0.c1.5.0 1
+ plants.s0.c1.5.0 least.s0.c1.5.0 1
+ plants.s0.c1.5.0 ground.s0.w03 0.08214647589144808
+ plants.s0.c1.5.0 roots.s0.w03 2.170620298197236
+ plants.s0.c1.5.0 ground.s0.w00 0.18886245652996342
+ plants.s0.c1.5.0 roots.s0.w00 4.990459752078174
+ plants.s0.c1.5.0 ground.s0.w01 0.08214647589144808
+ plants.s0.c1.5.0 roots.s0.w01 2.170620298197236
+ plants.s0.c1.5.0 ground.s0.w02 0.08214647589144808
+ plants.s0.c1.5.0 roots.s0.w02 2.170620298197236
+ plants.s0.c1.5.0 picked.f1.w00 -0.7609089016914368
+ pull.stay0.before cost 0.04130324161255072
  pull.stay0.before pulled.stay0 1
- pull.stay0.w00 cost 0.10876858107407528
+ pull.stay0.before leaves.b0.f0.w-1.pull.stay0.before -1
+ pull.stay0.before clears.s0.w-1.pull.stay0.before -1
+ pull.stay0.w00 cost -0.16475443151523317
  pull.stay0.w00 pulled.stay0 1
- pull.stay0.w00 ground.s0.w00 0.22250129079278205
- pull.stay0.w00 roots.s0.w00 8.272325861101992
+ pull.stay0.w00 ground.s0.w00 0.0756436645196803
+ pull.stay0.w00 roots.s0.w00 12.577742598058222
+ pull.stay0.w00 tall.s0.w00 0.0756436645196803
  pull.stay0.w00 support.s0.w00 0.1
- pull.stay0.w01 cost -0.22352862506373017
- pull.stay0.w01 pulled.stay0 1
- pull.stay0.w01 ground.s0.w00 0.22250129079278205
- pull.stay0.w01 roots.s0.w00 8.272325861101992
- pull.stay0.w01 support.s0.w00 0.1
- pull.stay0.w01 ground.s0.w01 0.013355576492151444
- pull.stay0.w01 roots.s0.w01 0.4965439994181564
- pull.stay0.w01 support.s0.w01 0.1
- pull.stay1.before cost 0.06418978507574112
- pull.stay1.before pulled.stay1 1
- pull.stay1.w00 cost 0.06418978507574112
- pull.stay1.w00 pulled.stay1 1
- pull.stay1.w00 picked.f0.w00 -0.887921541929245
- pull.stay1.w01 cost -0.4481936227775201
- pull.stay1.w01 pulled.stay1 1
- pull.stay1.w01 picked.f0.w00 -0.887921541929245
- pull.stay1.w01 picked.f0.w01 -0.7985685467720032
+ pull.stay0.w00 picked.f0.w00 -1.227326512336731
+ pull.stay0.w00 leaves.b0.f0.w00.pull.stay0.w00 -1
+ pull.stay0.w00 standson.s0.w-1 1
+ pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -196,11 +191,11 @@ COLUMNS
  eaten.f0.w00 sum.f0.w00 1
  eaten.f0.w00 first.f0.w00 1
  eaten.f0.w00 sum.f0.w01 -1
- eat.f0.w00.1 cost -1.2227962680695212
+ eat.f0.w00.1 cost -1.634448840858587
  eat.f0.w00.1 sum.f0.w00 -1
- eat.f0.w00.2 cost -0.8994623261371644
+ eat.f0.w00.2 cost -1.096557305917287
  eat.f0.w00.2 sum.f0.w00 -1
- eat.f0.w00.3 cost -0.5761283842048076
+ eat.f0.w00.3 cost -0.5586657709759871
  eat.f0.w00.3 sum.f0.w00 -1
  used.f0.w01 cost 0
  used.f0.w01 picked.f0.w01 1
@@ -213,12 +208,11 @@ COLUMNS
  eaten.f0.w01 sum.f0.w01 1
  eaten.f0.w01 first.f0.w01 1
  eaten.f0.w01 sum.f0.w02 -1
- eaten.f0.w01 keeps.f0.w00 -1
- eat.f0.w01.1 cost -1.2106893743262586
+ eat.f0.w01.1 cost -1.618266179067908
  eat.f0.w01.1 sum.f0.w01 -1
- eat.f0.w01.2 cost -0.8905567585516478
+ eat.f0.w01.2 cost -1.085700302888403
  eat.f0.w01.2 sum.f0.w01 -1
- eat.f0.w01.3 cost -0.5704241427770372
+ eat.f0.w01.3 cost -0.5531344267088981
  eat.f0.w01.3 sum.f0.w01 -1
  used.f0.w02 cost 0
  used.f0.w02 picked.f0.w02 1
@@ -231,12 +225,12 @@ COLUMNS
  eaten.f0.w02 sum.f0.w02 1
  eaten.f0.w02 first.f0.w02 1
  eaten.f0.w02 sum.f0.w03 -1
- eaten.f0.w02 keeps.f0.w01 -1
- eat.f0.w02.1 cost -1.1987023508180779
+ eaten.f0.w02 keeps.f0.w00 -1
+ eat.f0.w02.1 cost -1.602243741651394
  eat.f0.w02.1 sum.f0.w02 -1
- eat.f0.w02.2 cost -0.8817393649026216
+ eat.f0.w02.2 cost -1.074950794939013
  eat.f0.w02.2 sum.f0.w02 -1
- eat.f0.w02.3 cost -0.5647763789871656
+ eat.f0.w02.3 cost -0.5476578482266318
  eat.f0.w02.3 sum.f0.w02 -1
  used.f0.w03 cost 0
  used.f0.w03 picked.f0.w03 1
@@ -244,86 +238,31 @@ COLUMNS
  used.f0.w03 first.f0.w03 -1
  used.f0.w03 picked.f0.w04 -1
  used.f0.w03 rises.f0.w04 -1
- used.f0.w03 keeps.f0.w03 1
  eaten.f0.w03 cost 0
  eaten.f0.w03 sum.f0.w03 1
  eaten.f0.w03 first.f0.w03 1
  eaten.f0.w03 sum.f0.w04 -1
- eaten.f0.w03 keeps.f0.w02 -1
- eat.f0.w03.1 cost -1.1868340107109683
+ eaten.f0.w03 keeps.f0.w01 -1
+ eat.f0.w03.1 cost -1.5863799422291032
  eat.f0.w03.1 sum.f0.w03 -1
- eat.f0.w03.2 cost -0.8730092721808136
+ eat.f0.w03.2 cost -1.064307717761399
  eat.f0.w03.2 sum.f0.w03 -1
- eat.f0.w03.3 cost -0.559184533650659
+ eat.f0.w03.3 cost -0.5422354932936949
  eat.f0.w03.3 sum.f0.w03 -1
  used.f0.w04 cost 0
  used.f0.w04 picked.f0.w04 1
  used.f0.w04 rises.f0.w04 1
  used.f0.w04 first.f0.w04 -1
- used.f0.w04 picked.f0.w05 -1
- used.f0.w04 rises.f0.w05 -1
- used.f0.w04 keeps.f0.w04 1
  eaten.f0.w04 cost 0
  eaten.f0.w04 sum.f0.w04 1
  eaten.f0.w04 first.f0.w04 1
- eaten.f0.w04 sum.f0.w05 -1
- eaten.f0.w04 keeps.f0.w03 -1
- eat.f0.w04.1 cost -1.1750831789217506
+ eaten.f0.w04 keeps.f0.w02 -1
+ eat.f0.w04.1 cost -1.5706732101278247
  eat.f0.w04.1 sum.f0.w04 -1
- eat.f0.w04.2 cost -0.8643656160206074
+ eat.f0.w04.2 cost -1.0537700175855433
  eat.f0.w04.2 sum.f0.w04 -1
- eat.f0.w04.3 cost -0.5536480531194643
+ eat.f0.w04.3 cost -0.5368668250432622
  eat.f0.w04.3 sum.f0.w04 -1
- used.f0.w05 cost 0
- used.f0.w05 picked.f0.w05 1
- used.f0.w05 rises.f0.w05 1
- used.f0.w05 first.f0.w05 -1
- used.f0.w05 picked.f0.w06 -1
- used.f0.w05 rises.f0.w06 -1
- used.f0.w05 keeps.f0.w05 1
- eaten.f0.w05 cost 0
- eaten.f0.w05 sum.f0.w05 1
- eaten.f0.w05 first.f0.w05 1
- eaten.f0.w05 sum.f0.w06 -1
- eaten.f0.w05 keeps.f0.w04 -1
- eat.f0.w05.1 cost -1.1634486920017335
- eat.f0.w05.1 sum.f0.w05 -1
- eat.f0.w05.2 cost -0.855807540614463
- eat.f0.w05.2 sum.f0.w05 -1
- eat.f0.w05.3 cost -0.5481663892271925
- eat.f0.w05.3 sum.f0.w05 -1
- used.f0.w06 cost 0
- used.f0.w06 picked.f0.w06 1
- used.f0.w06 rises.f0.w06 1
- used.f0.w06 first.f0.w06 -1
- used.f0.w06 picked.f0.w07 -1
- used.f0.w06 rises.f0.w07 -1
- used.f0.w06 keeps.f0.w06 1
- eaten.f0.w06 cost 0
- eaten.f0.w06 sum.f0.w06 1
- eaten.f0.w06 first.f0.w06 1
- eaten.f0.w06 sum.f0.w07 -1
- eaten.f0.w06 keeps.f0.w05 -1
- eat.f0.w06.1 cost -1.151929398021518
- eat.f0.w06.1 sum.f0.w06 -1
- eat.f0.w06.2 cost -0.8473341986281809
- eat.f0.w06.2 sum.f0.w06 -1
- eat.f0.w06.3 cost -0.5427389992348439
- eat.f0.w06.3 sum.f0.w06 -1
- used.f0.w07 cost 0
- used.f0.w07 picked.f0.w07 1
- used.f0.w07 rises.f0.w07 1
- used.f0.w07 first.f0.w07 -1
- eaten.f0.w07 cost 0
- eaten.f0.w07 sum.f0.w07 1
- eaten.f0.w07 first.f0.w07 1
- eaten.f0.w07 keeps.f0.w06 -1
- eat.f0.w07.1 cost -1.1405241564569488
- eat.f0.w07.1 sum.f0.w07 -1
- eat.f0.w07.2 cost -0.8389447511170111
- eat.f0.w07.2 sum.f0.w07 -1
- eat.f0.w07.3 cost -0.5373653457770733
- eat.f0.w07.3 sum.f0.w07 -1
  used.f1.w00 cost 0
  used.f1.w00 picked.f1.w00 1
  used.f1.w00 rises.f1.w00 1
@@ -335,11 +274,11 @@ COLUMNS
  eaten.f1.w00 sum.f1.w00 1
  eaten.f1.w00 first.f1.w00 1
  eaten.f1.w00 sum.f1.w01 -1
- eat.f1.w00.1 cost -1.4033954766977392
+ eat.f1.w00.1 cost -1.1413798083122684
  eat.f1.w00.1 sum.f1.w00 -1
- eat.f1.w00.2 cost -0.9345363731655834
+ eat.f1.w00.2 cost -0.772375736552515
  eat.f1.w00.2 sum.f1.w00 -1
- eat.f1.w00.3 cost -0.4656772696334274
+ eat.f1.w00.3 cost -0.40337166479276165
  eat.f1.w00.3 sum.f1.w00 -1
  used.f1.w01 cost 0
  used.f1.w01 picked.f1.w01 1
@@ -352,12 +291,11 @@ COLUMNS
  eaten.f1.w01 sum.f1.w01 1
  eaten.f1.w01 first.f1.w01 1
  eaten.f1.w01 sum.f1.w02 -1
- eaten.f1.w01 keeps.f1.w00 -1
- eat.f1.w01.1 cost -1.3895004719779596
+ eat.f1.w01.1 cost -1.1300790181309588
  eat.f1.w01.1 sum.f1.w01 -1
- eat.f1.w01.2 cost -0.9252835377877063
+ eat.f1.w01.2 cost -0.7647284520321931
  eat.f1.w01.2 sum.f1.w01 -1
- eat.f1.w01.3 cost -0.4610666035974529
+ eat.f1.w01.3 cost -0.3993778859334274
  eat.f1.w01.3 sum.f1.w01 -1
  used.f1.w02 cost 0
  used.f1.w02 picked.f1.w02 1
@@ -370,12 +308,12 @@ COLUMNS
  eaten.f1.w02 sum.f1.w02 1
  eaten.f1.w02 first.f1.w02 1
  eaten.f1.w02 sum.f1.w03 -1
- eaten.f1.w02 keeps.f1.w01 -1
- eat.f1.w02.1 cost -1.3757430415623362
+ eaten.f1.w02 keeps.f1.w00 -1
+ eat.f1.w02.1 cost -1.1188901169613452
  eat.f1.w02.1 sum.f1.w02 -1
- eat.f1.w02.2 cost -0.9161223146412933
+ eat.f1.w02.2 cost -0.7571568832001911
  eat.f1.w02.2 sum.f1.w02 -1
- eat.f1.w02.3 cost -0.45650158772025035
+ eat.f1.w02.3 cost -0.39542364943903696
  eat.f1.w02.3 sum.f1.w02 -1
  used.f1.w03 cost 0
  used.f1.w03 picked.f1.w03 1
@@ -383,173 +321,146 @@ COLUMNS
  used.f1.w03 first.f1.w03 -1
  used.f1.w03 picked.f1.w04 -1
  used.f1.w03 rises.f1.w04 -1
- used.f1.w03 keeps.f1.w03 1
  eaten.f1.w03 cost 0
  eaten.f1.w03 sum.f1.w03 1
  eaten.f1.w03 first.f1.w03 1
  eaten.f1.w03 sum.f1.w04 -1
- eaten.f1.w03 keeps.f1.w02 -1
- eat.f1.w03.1 cost -1.362121823329046
+ eaten.f1.w03 keeps.f1.w01 -1
+ eat.f1.w03.1 cost -1.107811996991431
  eat.f1.w03.1 sum.f1.w03 -1
- eat.f1.w03.2 cost -0.9070517966745479
+ eat.f1.w03.2 cost -0.7496602803962289
  eat.f1.w03.2 sum.f1.w03 -1
- eat.f1.w03.3 cost -0.4519817700200499
+ eat.f1.w03.3 cost -0.3915085638010268
  eat.f1.w03.3 sum.f1.w03 -1
  used.f1.w04 cost 0
  used.f1.w04 picked.f1.w04 1
  used.f1.w04 rises.f1.w04 1
  used.f1.w04 first.f1.w04 -1
- used.f1.w04 picked.f1.w05 -1
- used.f1.w04 rises.f1.w05 -1
- used.f1.w04 keeps.f1.w04 1
  eaten.f1.w04 cost 0
  eaten.f1.w04 sum.f1.w04 1
  eaten.f1.w04 first.f1.w04 1
- eaten.f1.w04 sum.f1.w05 -1
- eaten.f1.w04 keeps.f1.w03 -1
- eat.f1.w04.1 cost -1.3486354686426196
+ eaten.f1.w04 keeps.f1.w02 -1
+ eat.f1.w04.1 cost -1.0968435613776544
  eat.f1.w04.1 sum.f1.w04 -1
- eat.f1.w04.2 cost -0.898071085816384
+ eat.f1.w04.2 cost -0.7422379013824048
  eat.f1.w04.2 sum.f1.w04 -1
- eat.f1.w04.3 cost -0.4475067029901484
+ eat.f1.w04.3 cost -0.3876322413871552
  eat.f1.w04.3 sum.f1.w04 -1
- used.f1.w05 cost 0
- used.f1.w05 picked.f1.w05 1
- used.f1.w05 rises.f1.w05 1
- used.f1.w05 first.f1.w05 -1
- used.f1.w05 picked.f1.w06 -1
- used.f1.w05 rises.f1.w06 -1
- used.f1.w05 keeps.f1.w05 1
- eaten.f1.w05 cost 0
- eaten.f1.w05 sum.f1.w05 1
- eaten.f1.w05 first.f1.w05 1
- eaten.f1.w05 sum.f1.w06 -1
- eaten.f1.w05 keeps.f1.w04 -1
- eat.f1.w05.1 cost -1.3352826422204156
- eat.f1.w05.1 sum.f1.w05 -1
- eat.f1.w05.2 cost -0.8891792928875091
- eat.f1.w05.2 sum.f1.w05 -1
- eat.f1.w05.3 cost -0.44307594355460245
- eat.f1.w05.3 sum.f1.w05 -1
- used.f1.w06 cost 0
- used.f1.w06 picked.f1.w06 1
- used.f1.w06 rises.f1.w06 1
- used.f1.w06 first.f1.w06 -1
- used.f1.w06 picked.f1.w07 -1
- used.f1.w06 rises.f1.w07 -1
- used.f1.w06 keeps.f1.w06 1
- eaten.f1.w06 cost 0
- eaten.f1.w06 sum.f1.w06 1
- eaten.f1.w06 first.f1.w06 1
- eaten.f1.w06 sum.f1.w07 -1
- eaten.f1.w06 keeps.f1.w05 -1
- eat.f1.w06.1 cost -1.3220620220004111
- eat.f1.w06.1 sum.f1.w06 -1
- eat.f1.w06.2 cost -0.880375537512385
- eat.f1.w06.2 sum.f1.w06 -1
- eat.f1.w06.3 cost -0.43868905302435873
- eat.f1.w06.3 sum.f1.w06 -1
- used.f1.w07 cost 0
- used.f1.w07 picked.f1.w07 1
- used.f1.w07 rises.f1.w07 1
- used.f1.w07 first.f1.w07 -1
- eaten.f1.w07 cost 0
- eaten.f1.w07 sum.f1.w07 1
- eaten.f1.w07 first.f1.w07 1
- eaten.f1.w07 keeps.f1.w06 -1
- eat.f1.w07.1 cost -1.3089722990103085
- eat.f1.w07.1 sum.f1.w07 -1
- eat.f1.w07.2 cost -0.8716589480320646
- eat.f1.w07.2 sum.f1.w07 -1
- eat.f1.w07.3 cost -0.43434559705382064
- eat.f1.w07.3 sum.f1.w07 -1
- left.b0.f1.w07 cost 0
- left.b0.f1.w07 leaves.b0.f1.w07.start.s0.c2.2.0 1
+ left.b0.f1.w03 cost 0
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.0.3 1
+ left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.1.3 1
+ left.b0.f0.w03 cost 0
+ left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c0.2.0 1
+ left.b0.f0.w-1 cost 0
+ left.b0.f0.w-1 leaves.b0.f0.w-1.pull.stay0.before 1
+ left.b0.f0.w00 cost 0
+ left.b0.f0.w00 leaves.b0.f0.w00.pull.stay0.w00 1
+ rest.w-1 cost 0.5
+ rest.w-1 clear.w-1 -1
+ cleared.s0.w-1 cost 0
+ cleared.s0.w-1 clear.w-1 1
+ cleared.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ stands.s0.w-1 cost 0
+ stands.s0.w-1 standson.s0.w-1 -1
+ stands.s0.w-1 clears.s0.w-1.pull.stay0.before 1
+ rest.w00 cost 0.5
+ rest.w00 clear.w00 -1
+ cleared.s0.w00 cost 0
+ cleared.s0.w00 clear.w00 1
+ cleared.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ stands.s0.w00 cost 0
+ stands.s0.w00 standson.s0.w00 -1
+ stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
+ rest.w01 cost 0.5
+ rest.w01 clear.w01 -1
+ rest.w02 cost 0.5
+ rest.w02 clear.w02 -1
+ rest.w03 cost 0.5
+ rest.w03 clear.w03 -1
+ cleared.s0.w03 cost 0
+ cleared.s0.w03 clear.w03 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.0.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c2.1.3 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c0.2.0 1
+ cleared.s0.w03 clears.s0.w03.start.s0.c1.5.0 1
+ stands.s0.w03 cost 0
+ stands.s0.w03 standson.s0.w03 -1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.0.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c2.1.3 1
+ stands.s0.w03 clears.s0.w03.start.s0.c0.2.0 1
+ stands.s0.w03 clears.s0.w03.start.s0.c1.5.0 1
 RHS
  RHS pulled.stay0 1
- RHS pulled.stay1 1
- RHS ground.s0.w05 0.7656213132173175
- RHS roots.s0.w05 190.89480011262015
- RHS support.s0.w05 0.9995267157432418
- RHS ground.s0.w06 0.7656213132173175
- RHS roots.s0.w06 190.89480011262015
- RHS support.s0.w06 0.9995267157432418
- RHS ground.s0.w07 0.7656213132173175
- RHS roots.s0.w07 190.89480011262015
- RHS support.s0.w07 0.9995267157432418
- RHS ground.s0.w00 0.7656213132173175
- RHS roots.s0.w00 190.89480011262015
- RHS support.s0.w00 0.9995267157432418
- RHS ground.s0.w01 0.7656213132173175
- RHS roots.s0.w01 190.89480011262015
- RHS support.s0.w01 0.9995267157432418
- RHS ground.s0.w02 0.7656213132173175
- RHS roots.s0.w02 190.89480011262015
- RHS support.s0.w02 0.9995267157432418
- RHS ground.s0.w03 0.7656213132173175
- RHS roots.s0.w03 190.89480011262015
- RHS support.s0.w03 0.9995267157432418
- RHS ground.s0.w04 0.7656213132173175
- RHS roots.s0.w04 190.89480011262015
- RHS support.s0.w04 0.9995267157432418
+ RHS total.g 3
+ RHS total.h 1
+ RHS must.0.c0 1
+ RHS ground.s0.w03 1.1995531206918402
+ RHS roots.s0.w03 178.92574670656504
+ RHS support.s0.w03 0.6091583785433802
+ RHS ground.s0.w00 1.1995531206918402
+ RHS roots.s0.w00 178.92574670656504
+ RHS tall.s0.w00 0.9974219863230012
+ RHS support.s0.w00 0.6091583785433802
+ RHS ground.s0.w01 1.1995531206918402
+ RHS roots.s0.w01 178.92574670656504
+ RHS tall.s0.w01 0.9974219863230012
+ RHS support.s0.w01 0.6091583785433802
+ RHS ground.s0.w02 1.1995531206918402
+ RHS roots.s0.w02 178.92574670656504
+ RHS tall.s0.w02 0.9974219863230012
+ RHS support.s0.w02 0.6091583785433802
+ RHS tall.s0.w03 0.9974219863230012
+ RHS clear.w-1 1
+ RHS clear.w00 1
+ RHS clear.w01 1
+ RHS clear.w02 1
+ RHS clear.w03 1
 BOUNDS
- UP BND start.s0.c0.1.5 1
- UP BND plants.s0.c0.1.5 2
- UP BND start.s0.c2.2.0 1
- UP BND plants.s0.c2.2.0 2
+ UP BND start.s0.c2.0.3 1
+ UP BND plants.s0.c2.0.3 1
+ UP BND start.s0.c2.1.3 1
+ UP BND plants.s0.c2.1.3 3
+ UP BND start.s0.c0.2.0 1
+ UP BND plants.s0.c0.2.0 2
+ UP BND start.s0.c1.5.0 1
+ UP BND plants.s0.c1.5.0 2
  UP BND pull.stay0.before 1
  UP BND pull.stay0.w00 1
- UP BND pull.stay0.w01 1
- UP BND pull.stay1.before 1
- UP BND pull.stay1.w00 1
- UP BND pull.stay1.w01 1
- UP BND eat.f0.w00.1 0.4177978993406488
- UP BND eat.f0.w00.2 0.4177978993406488
- UP BND eat.f0.w00.3 0.8355957986812976
- UP BND eat.f0.w01.1 0.4158133036367256
- UP BND eat.f0.w01.2 0.4158133036367256
- UP BND eat.f0.w01.3 0.8316266072734512
- UP BND eat.f0.w02.1 1.1434685770203559
- UP BND eat.f0.w02.2 1.1434685770203559
- UP BND eat.f0.w02.3 2.2869371540407117
- UP BND eat.f0.w03.1 1.1558834252161807
- UP BND eat.f0.w03.2 1.1558834252161807
- UP BND eat.f0.w03.3 2.3117668504323614
- UP BND eat.f0.w04.1 1.1961766584000446
- UP BND eat.f0.w04.2 1.1961766584000446
- UP BND eat.f0.w04.3 2.3923533168000892
- UP BND eat.f0.w05.1 1.1306110295506466
- UP BND eat.f0.w05.2 1.1306110295506466
- UP BND eat.f0.w05.3 2.2612220591012933
- UP BND eat.f0.w06.1 0.33137793526170717
- UP BND eat.f0.w06.2 0.33137793526170717
- UP BND eat.f0.w06.3 0.6627558705234143
- UP BND eat.f0.w07.1 0.8516261053581342
- UP BND eat.f0.w07.2 0.8516261053581342
- UP BND eat.f0.w07.3 1.7032522107162684
- UP BND eat.f1.w00.1 0.5130346363406054
- UP BND eat.f1.w00.2 0.5130346363406054
- UP BND eat.f1.w00.3 1.0260692726812108
- UP BND eat.f1.w01.1 0.5224763522359857
- UP BND eat.f1.w01.2 0.5224763522359857
- UP BND eat.f1.w01.3 1.0449527044719713
- UP BND eat.f1.w02.1 0.28667153947658225
- UP BND eat.f1.w02.2 0.28667153947658225
- UP BND eat.f1.w02.3 0.5733430789531645
- UP BND eat.f1.w03.1 0.8461732645113088
- UP BND eat.f1.w03.2 0.8461732645113088
- UP BND eat.f1.w03.3 1.6923465290226176
- UP BND eat.f1.w04.1 1.208124975251943
- UP BND eat.f1.w04.2 1.208124975251943
- UP BND eat.f1.w04.3 2.416249950503886
- UP BND eat.f1.w05.1 0.3460856036810664
- UP BND eat.f1.w05.2 0.3460856036810664
- UP BND eat.f1.w05.3 0.6921712073621328
- UP BND eat.f1.w06.1 0.07376193602847364
- UP BND eat.f1.w06.2 0.07376193602847364
- UP BND eat.f1.w06.3 0.14752387205694728
- UP BND eat.f1.w07.1 1.3977090030271655
- UP BND eat.f1.w07.2 1.3977090030271655
- UP BND eat.f1.w07.3 2.795418006054331
- UP BND left.b0.f1.w07 1
+ UP BND eat.f0.w00.1 0.30331157188196256
+ UP BND eat.f0.w00.2 0.30331157188196256
+ UP BND eat.f0.w00.3 0.6066231437639251
+ UP BND eat.f0.w01.1 0.4839144773159329
+ UP BND eat.f0.w01.2 0.4839144773159329
+ UP BND eat.f0.w01.3 0.9678289546318658
+ UP BND eat.f0.w02.1 1.0857973748071743
+ UP BND eat.f0.w02.2 1.0857973748071743
+ UP BND eat.f0.w02.3 2.1715947496143486
+ UP BND eat.f0.w03.1 0.6727299960204447
+ UP BND eat.f0.w03.2 0.6727299960204447
+ UP BND eat.f0.w03.3 1.3454599920408894
+ UP BND eat.f0.w04.1 0.2745313818387377
+ UP BND eat.f0.w04.2 0.2745313818387377
+ UP BND eat.f0.w04.3 0.5490627636774754
+ UP BND eat.f1.w00.1 1.0804866891091223
+ UP BND eat.f1.w00.2 1.0804866891091223
+ UP BND eat.f1.w00.3 2.1609733782182445
+ UP BND eat.f1.w01.1 1.0715286826685222
+ UP BND eat.f1.w01.2 1.0715286826685222
+ UP BND eat.f1.w01.3 2.1430573653370444
+ UP BND eat.f1.w02.1 0.05579990957161757
+ UP BND eat.f1.w02.2 0.05579990957161757
+ UP BND eat.f1.w02.3 0.11159981914323513
+ UP BND eat.f1.w03.1 0.8333237014442147
+ UP BND eat.f1.w03.2 0.8333237014442147
+ UP BND eat.f1.w03.3 1.6666474028884295
+ UP BND eat.f1.w04.1 0.6916865060873709
+ UP BND eat.f1.w04.2 0.6916865060873709
+ UP BND eat.f1.w04.3 1.3833730121747418
+ UP BND left.b0.f1.w03 1
+ UP BND left.b0.f0.w03 1
+ UP BND left.b0.f0.w-1 1
+ UP BND left.b0.f0.w00 1
+ UP BND cleared.s0.w-1 1
+ UP BND cleared.s0.w00 1
+ UP BND cleared.s0.w03 1
 ENDATA

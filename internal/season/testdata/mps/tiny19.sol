@@ -1,7 +1,12 @@
-# objective -4.978520483
-# nothing -2.692120806
-# bound -5.221650096
-start.s0.c2.2.0 1
-plants.s0.c2.2.0 2
-pull.stay0.w01 1
-pull.stay1.w01 1
+# objective -7.576390989
+# nothing -2.148752324
+# bound -7.576409299
+start.s0.c2.0.3 1
+plants.s0.c2.0.3 1
+start.s0.c2.1.3 1
+plants.s0.c2.1.3 2
+start.s0.c0.2.0 1
+plants.s0.c0.2.0 2
+start.s0.c1.5.0 1
+plants.s0.c1.5.0 2
+pull.stay0.w00 1

@@ -1,8 +1,6 @@
-# objective -7.162356972
-# nothing -1.211536170
-# bound -7.162357788
-start.s1.c0.3.1 1
-plants.s1.c0.3.1 1
-start.s1.c2.5.6 1
-plants.s1.c2.5.6 2
-pull.stay0.w04 1
+# objective -6.959918496
+# nothing -0.213019225
+# bound -6.959919292
+start.s0.c2.2.0 1
+plants.s0.c2.2.0 2
+pull.stay0.w03 1

@@ -1,28 +1,36 @@
 NAME season
 ROWS
  N cost
- L most.s0.c2.0.0
- G least.s0.c2.0.0
- L most.s0.c2.1.4
- G least.s0.c2.1.4
- L total.g
- G must.0.c2
- L ground.s0.w00
- L roots.s0.w00
- L ground.s0.w01
- L roots.s0.w01
- L ground.s0.w02
- L roots.s0.w02
- L ground.s0.w03
- L roots.s0.w03
- L ground.s0.w04
- L roots.s0.w04
+ L most.s0.c0.1.5
+ G least.s0.c0.1.5
+ L most.s0.c2.2.0
+ G least.s0.c2.2.0
+ E pulled.stay0
+ E pulled.stay1
  L ground.s0.w05
  L roots.s0.w05
+ L support.s0.w05
  L ground.s0.w06
  L roots.s0.w06
+ L support.s0.w06
  L ground.s0.w07
  L roots.s0.w07
+ L support.s0.w07
+ L ground.s0.w00
+ L roots.s0.w00
+ L support.s0.w00
+ L ground.s0.w01
+ L roots.s0.w01
+ L support.s0.w01
+ L ground.s0.w02
+ L roots.s0.w02
+ L support.s0.w02
+ L ground.s0.w03
+ L roots.s0.w03
+ L support.s0.w03
+ L ground.s0.w04
+ L roots.s0.w04
+ L support.s0.w04
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -61,6 +69,7 @@ ROWS
  L keeps.f0.w03
  L keeps.f0.w04
  L keeps.f0.w05
+ L keeps.f0.w06
  L picked.f1.w00
  G rises.f1.w00
  E sum.f1.w00
@@ -100,44 +109,81 @@ ROWS
  L keeps.f1.w04
  L keeps.f1.w05
  L keeps.f1.w06
+ G leaves.b0.f1.w07.start.s0.c2.2.0
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
- start.s0.c2.0.0 cost 0.03577248936852321
- start.s0.c2.0.0 most.s0.c2.0.0 -1
- start.s0.c2.0.0 least.s0.c2.0.0 -1
- plants.s0.c2.0.0 cost 0.12000000000000001
- plants.s0.c2.0.0 most.s0.c2.0.0 1
- plants.s0.c2.0.0 least.s0.c2.0.0 1
- plants.s0.c2.0.0 must.0.c2 1
- plants.s0.c2.0.0 ground.s0.w00 0.26259628788258627
- plants.s0.c2.0.0 roots.s0.w00 8.8063612945893
- plants.s0.c2.0.0 ground.s0.w01 0.15401768151285128
- plants.s0.c2.0.0 roots.s0.w01 5.165097191943584
- plants.s0.c2.0.0 ground.s0.w02 0.19997603754790097
- plants.s0.c2.0.0 roots.s0.w02 6.706344751128349
- plants.s0.c2.0.0 ground.s0.w03 0.22150765843402587
- plants.s0.c2.0.0 roots.s0.w03 7.428423628595661
- plants.s0.c2.0.0 ground.s0.w04 0.23307281625192597
- plants.s0.c2.0.0 roots.s0.w04 7.816269774459348
- plants.s0.c2.0.0 ground.s0.w05 0.09760719115467648
- plants.s0.c2.0.0 roots.s0.w05 3.2733295553761055
- plants.s0.c2.0.0 picked.f1.w00 -0.9936063289642334
- plants.s0.c2.0.0 picked.f1.w01 -0.5977839082479477
- start.s0.c2.1.4 cost 0.24798695603858933
- start.s0.c2.1.4 most.s0.c2.1.4 -3
- start.s0.c2.1.4 least.s0.c2.1.4 -2
- plants.s0.c2.1.4 cost -0.18
- plants.s0.c2.1.4 most.s0.c2.1.4 1
- plants.s0.c2.1.4 least.s0.c2.1.4 1
- plants.s0.c2.1.4 must.0.c2 1
- plants.s0.c2.1.4 ground.s0.w04 0.21621351014738466
- plants.s0.c2.1.4 roots.s0.w04 8.633565112340001
- plants.s0.c2.1.4 ground.s0.w05 0.30115996796961897
- plants.s0.c2.1.4 roots.s0.w05 12.025539897685183
- plants.s0.c2.1.4 ground.s0.w06 0.10172648309712845
- plants.s0.c2.1.4 roots.s0.w06 4.062013584950055
- plants.s0.c2.1.4 ground.s0.w07 0.248721494157493
- plants.s0.c2.1.4 roots.s0.w07 9.93163291777391
+ start.s0.c0.1.5 cost 0.2544299602851392
+ start.s0.c0.1.5 most.s0.c0.1.5 -2
+ start.s0.c0.1.5 least.s0.c0.1.5 -1
+ plants.s0.c0.1.5 cost -0.18
+ plants.s0.c0.1.5 most.s0.c0.1.5 1
+ plants.s0.c0.1.5 least.s0.c0.1.5 1
+ plants.s0.c0.1.5 ground.s0.w05 0.10749606181912455
+ plants.s0.c0.1.5 roots.s0.w05 5.763367532111889
+ plants.s0.c0.1.5 support.s0.w05 0.2
+ plants.s0.c0.1.5 ground.s0.w06 0.14536729351090158
+ plants.s0.c0.1.5 roots.s0.w06 7.793821703546875
+ plants.s0.c0.1.5 support.s0.w06 0.2
+ plants.s0.c0.1.5 ground.s0.w07 0.19090677300397543
+ plants.s0.c0.1.5 roots.s0.w07 10.235406568128052
+ plants.s0.c0.1.5 support.s0.w07 0.2
+ start.s0.c2.2.0 cost 0.16157791913109912
+ start.s0.c2.2.0 most.s0.c2.2.0 -2
+ start.s0.c2.2.0 least.s0.c2.2.0 -2
+ start.s0.c2.2.0 leaves.b0.f1.w07.start.s0.c2.2.0 -1
+ plants.s0.c2.2.0 cost 0.12000000000000001
+ plants.s0.c2.2.0 most.s0.c2.2.0 1
+ plants.s0.c2.2.0 least.s0.c2.2.0 1
+ plants.s0.c2.2.0 ground.s0.w05 0.2712648214983093
+ plants.s0.c2.2.0 roots.s0.w05 19.72658466969462
+ plants.s0.c2.2.0 support.s0.w05 0.2
+ plants.s0.c2.2.0 ground.s0.w06 0.2875815593902016
+ plants.s0.c2.2.0 roots.s0.w06 20.913150291361983
+ plants.s0.c2.2.0 support.s0.w06 0.2
+ plants.s0.c2.2.0 ground.s0.w07 0.2875815593902016
+ plants.s0.c2.2.0 roots.s0.w07 20.913150291361983
+ plants.s0.c2.2.0 support.s0.w07 0.2
+ plants.s0.c2.2.0 ground.s0.w00 0.21543488695794938
+ plants.s0.c2.2.0 roots.s0.w00 15.666589257348894
+ plants.s0.c2.2.0 support.s0.w00 0.2
+ plants.s0.c2.2.0 ground.s0.w01 0.26716632461466333
+ plants.s0.c2.2.0 roots.s0.w01 19.428538851047158
+ plants.s0.c2.2.0 support.s0.w01 0.2
+ plants.s0.c2.2.0 ground.s0.w02 0.18927393751150726
+ plants.s0.c2.2.0 roots.s0.w02 13.764145064827389
+ plants.s0.c2.2.0 support.s0.w02 0.2
+ plants.s0.c2.2.0 ground.s0.w03 0.09146787907600315
+ plants.s0.c2.2.0 roots.s0.w03 6.651613914343888
+ plants.s0.c2.2.0 support.s0.w03 0.2
+ plants.s0.c2.2.0 ground.s0.w04 0.11804706399440465
+ plants.s0.c2.2.0 roots.s0.w04 8.584472509307648
+ plants.s0.c2.2.0 support.s0.w04 0.2
+ plants.s0.c2.2.0 picked.f0.w00 -1.7189675569534302
+ plants.s0.c2.2.0 picked.f0.w01 -0.5248818546533585
+ pull.stay0.before cost 0.10876858107407528
+ pull.stay0.before pulled.stay0 1
+ pull.stay0.w00 cost 0.10876858107407528
+ pull.stay0.w00 pulled.stay0 1
+ pull.stay0.w00 ground.s0.w00 0.22250129079278205
+ pull.stay0.w00 roots.s0.w00 8.272325861101992
+ pull.stay0.w00 support.s0.w00 0.1
+ pull.stay0.w01 cost -0.22352862506373017
+ pull.stay0.w01 pulled.stay0 1
+ pull.stay0.w01 ground.s0.w00 0.22250129079278205
+ pull.stay0.w01 roots.s0.w00 8.272325861101992
+ pull.stay0.w01 support.s0.w00 0.1
+ pull.stay0.w01 ground.s0.w01 0.013355576492151444
+ pull.stay0.w01 roots.s0.w01 0.4965439994181564
+ pull.stay0.w01 support.s0.w01 0.1
+ pull.stay1.before cost 0.06418978507574112
+ pull.stay1.before pulled.stay1 1
+ pull.stay1.w00 cost 0.06418978507574112
+ pull.stay1.w00 pulled.stay1 1
+ pull.stay1.w00 picked.f0.w00 -0.887921541929245
+ pull.stay1.w01 cost -0.4481936227775201
+ pull.stay1.w01 pulled.stay1 1
+ pull.stay1.w01 picked.f0.w00 -0.887921541929245
+ pull.stay1.w01 picked.f0.w01 -0.7985685467720032
  M MARKER 'MARKER' 'INTEND'
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
@@ -150,11 +196,11 @@ COLUMNS
  eaten.f0.w00 sum.f0.w00 1
  eaten.f0.w00 first.f0.w00 1
  eaten.f0.w00 sum.f0.w01 -1
- eat.f0.w00.1 cost -1.3693200881512304
+ eat.f0.w00.1 cost -1.2227962680695212
  eat.f0.w00.1 sum.f0.w00 -1
- eat.f0.w00.2 cost -0.9443645897877735
+ eat.f0.w00.2 cost -0.8994623261371644
  eat.f0.w00.2 sum.f0.w00 -1
- eat.f0.w00.3 cost -0.5194090914243167
+ eat.f0.w00.3 cost -0.5761283842048076
  eat.f0.w00.3 sum.f0.w00 -1
  used.f0.w01 cost 0
  used.f0.w01 picked.f0.w01 1
@@ -167,11 +213,12 @@ COLUMNS
  eaten.f0.w01 sum.f0.w01 1
  eaten.f0.w01 first.f0.w01 1
  eaten.f0.w01 sum.f0.w02 -1
- eat.f0.w01.1 cost -1.3557624635160697
+ eaten.f0.w01 keeps.f0.w00 -1
+ eat.f0.w01.1 cost -1.2106893743262586
  eat.f0.w01.1 sum.f0.w01 -1
- eat.f0.w01.2 cost -0.9350144453344292
+ eat.f0.w01.2 cost -0.8905567585516478
  eat.f0.w01.2 sum.f0.w01 -1
- eat.f0.w01.3 cost -0.5142664271527888
+ eat.f0.w01.3 cost -0.5704241427770372
  eat.f0.w01.3 sum.f0.w01 -1
  used.f0.w02 cost 0
  used.f0.w02 picked.f0.w02 1
@@ -184,12 +231,12 @@ COLUMNS
  eaten.f0.w02 sum.f0.w02 1
  eaten.f0.w02 first.f0.w02 1
  eaten.f0.w02 sum.f0.w03 -1
- eaten.f0.w02 keeps.f0.w00 -1
- eat.f0.w02.1 cost -1.3423390727881876
+ eaten.f0.w02 keeps.f0.w01 -1
+ eat.f0.w02.1 cost -1.1987023508180779
  eat.f0.w02.1 sum.f0.w02 -1
- eat.f0.w02.2 cost -0.9257568765687417
+ eat.f0.w02.2 cost -0.8817393649026216
  eat.f0.w02.2 sum.f0.w02 -1
- eat.f0.w02.3 cost -0.5091746803492958
+ eat.f0.w02.3 cost -0.5647763789871656
  eat.f0.w02.3 sum.f0.w02 -1
  used.f0.w03 cost 0
  used.f0.w03 picked.f0.w03 1
@@ -202,12 +249,12 @@ COLUMNS
  eaten.f0.w03 sum.f0.w03 1
  eaten.f0.w03 first.f0.w03 1
  eaten.f0.w03 sum.f0.w04 -1
- eaten.f0.w03 keeps.f0.w01 -1
- eat.f0.w03.1 cost -1.329048586918998
+ eaten.f0.w03 keeps.f0.w02 -1
+ eat.f0.w03.1 cost -1.1868340107109683
  eat.f0.w03.1 sum.f0.w03 -1
- eat.f0.w03.2 cost -0.9165909668997444
+ eat.f0.w03.2 cost -0.8730092721808136
  eat.f0.w03.2 sum.f0.w03 -1
- eat.f0.w03.3 cost -0.5041333468804909
+ eat.f0.w03.3 cost -0.559184533650659
  eat.f0.w03.3 sum.f0.w03 -1
  used.f0.w04 cost 0
  used.f0.w04 picked.f0.w04 1
@@ -220,12 +267,12 @@ COLUMNS
  eaten.f0.w04 sum.f0.w04 1
  eaten.f0.w04 first.f0.w04 1
  eaten.f0.w04 sum.f0.w05 -1
- eaten.f0.w04 keeps.f0.w02 -1
- eat.f0.w04.1 cost -1.3158896900188097
+ eaten.f0.w04 keeps.f0.w03 -1
+ eat.f0.w04.1 cost -1.1750831789217506
  eat.f0.w04.1 sum.f0.w04 -1
- eat.f0.w04.2 cost -0.907515808811628
+ eat.f0.w04.2 cost -0.8643656160206074
  eat.f0.w04.2 sum.f0.w04 -1
- eat.f0.w04.3 cost -0.4991419276044464
+ eat.f0.w04.3 cost -0.5536480531194643
  eat.f0.w04.3 sum.f0.w04 -1
  used.f0.w05 cost 0
  used.f0.w05 picked.f0.w05 1
@@ -238,12 +285,12 @@ COLUMNS
  eaten.f0.w05 sum.f0.w05 1
  eaten.f0.w05 first.f0.w05 1
  eaten.f0.w05 sum.f0.w06 -1
- eaten.f0.w05 keeps.f0.w03 -1
- eat.f0.w05.1 cost -1.3028610792265445
+ eaten.f0.w05 keeps.f0.w04 -1
+ eat.f0.w05.1 cost -1.1634486920017335
  eat.f0.w05.1 sum.f0.w05 -1
- eat.f0.w05.2 cost -0.8985305037738892
+ eat.f0.w05.2 cost -0.855807540614463
  eat.f0.w05.2 sum.f0.w05 -1
- eat.f0.w05.3 cost -0.49419992832123416
+ eat.f0.w05.3 cost -0.5481663892271925
  eat.f0.w05.3 sum.f0.w05 -1
  used.f0.w06 cost 0
  used.f0.w06 picked.f0.w06 1
@@ -251,16 +298,17 @@ COLUMNS
  used.f0.w06 first.f0.w06 -1
  used.f0.w06 picked.f0.w07 -1
  used.f0.w06 rises.f0.w07 -1
+ used.f0.w06 keeps.f0.w06 1
  eaten.f0.w06 cost 0
  eaten.f0.w06 sum.f0.w06 1
  eaten.f0.w06 first.f0.w06 1
  eaten.f0.w06 sum.f0.w07 -1
- eaten.f0.w06 keeps.f0.w04 -1
- eat.f0.w06.1 cost -1.2899614645807367
+ eaten.f0.w06 keeps.f0.w05 -1
+ eat.f0.w06.1 cost -1.151929398021518
  eat.f0.w06.1 sum.f0.w06 -1
- eat.f0.w06.2 cost -0.8896341621523653
+ eat.f0.w06.2 cost -0.8473341986281809
  eat.f0.w06.2 sum.f0.w06 -1
- eat.f0.w06.3 cost -0.4893068597239941
+ eat.f0.w06.3 cost -0.5427389992348439
  eat.f0.w06.3 sum.f0.w06 -1
  used.f0.w07 cost 0
  used.f0.w07 picked.f0.w07 1
@@ -269,12 +317,12 @@ COLUMNS
  eaten.f0.w07 cost 0
  eaten.f0.w07 sum.f0.w07 1
  eaten.f0.w07 first.f0.w07 1
- eaten.f0.w07 keeps.f0.w05 -1
- eat.f0.w07.1 cost -1.277189568891819
+ eaten.f0.w07 keeps.f0.w06 -1
+ eat.f0.w07.1 cost -1.1405241564569488
  eat.f0.w07.1 sum.f0.w07 -1
- eat.f0.w07.2 cost -0.8808259031211542
+ eat.f0.w07.2 cost -0.8389447511170111
  eat.f0.w07.2 sum.f0.w07 -1
- eat.f0.w07.3 cost -0.4844622373504894
+ eat.f0.w07.3 cost -0.5373653457770733
  eat.f0.w07.3 sum.f0.w07 -1
  used.f1.w00 cost 0
  used.f1.w00 picked.f1.w00 1
@@ -287,11 +335,11 @@ COLUMNS
  eaten.f1.w00 sum.f1.w00 1
  eaten.f1.w00 first.f1.w00 1
  eaten.f1.w00 sum.f1.w01 -1
- eat.f1.w00.1 cost -1.6843232255774816
+ eat.f1.w00.1 cost -1.4033954766977392
  eat.f1.w00.1 sum.f1.w00 -1
- eat.f1.w00.2 cost -0.9176133927158611
+ eat.f1.w00.2 cost -0.9345363731655834
  eat.f1.w00.2 sum.f1.w00 -1
- eat.f1.w00.3 cost -0.1509035598542406
+ eat.f1.w00.3 cost -0.4656772696334274
  eat.f1.w00.3 sum.f1.w00 -1
  used.f1.w01 cost 0
  used.f1.w01 picked.f1.w01 1
@@ -305,11 +353,11 @@ COLUMNS
  eaten.f1.w01 first.f1.w01 1
  eaten.f1.w01 sum.f1.w02 -1
  eaten.f1.w01 keeps.f1.w00 -1
- eat.f1.w01.1 cost -1.6676467579975065
+ eat.f1.w01.1 cost -1.3895004719779596
  eat.f1.w01.1 sum.f1.w01 -1
- eat.f1.w01.2 cost -0.9085281115998625
+ eat.f1.w01.2 cost -0.9252835377877063
  eat.f1.w01.2 sum.f1.w01 -1
- eat.f1.w01.3 cost -0.1494094652022184
+ eat.f1.w01.3 cost -0.4610666035974529
  eat.f1.w01.3 sum.f1.w01 -1
  used.f1.w02 cost 0
  used.f1.w02 picked.f1.w02 1
@@ -323,11 +371,11 @@ COLUMNS
  eaten.f1.w02 first.f1.w02 1
  eaten.f1.w02 sum.f1.w03 -1
  eaten.f1.w02 keeps.f1.w01 -1
- eat.f1.w02.1 cost -1.6511354039579271
+ eat.f1.w02.1 cost -1.3757430415623362
  eat.f1.w02.1 sum.f1.w02 -1
- eat.f1.w02.2 cost -0.89953278376224
+ eat.f1.w02.2 cost -0.9161223146412933
  eat.f1.w02.2 sum.f1.w02 -1
- eat.f1.w02.3 cost -0.14793016356655286
+ eat.f1.w02.3 cost -0.45650158772025035
  eat.f1.w02.3 sum.f1.w02 -1
  used.f1.w03 cost 0
  used.f1.w03 picked.f1.w03 1
@@ -341,11 +389,11 @@ COLUMNS
  eaten.f1.w03 first.f1.w03 1
  eaten.f1.w03 sum.f1.w04 -1
  eaten.f1.w03 keeps.f1.w02 -1
- eat.f1.w03.1 cost -1.6347875286712152
+ eat.f1.w03.1 cost -1.362121823329046
  eat.f1.w03.1 sum.f1.w03 -1
- eat.f1.w03.2 cost -0.8906265185764753
+ eat.f1.w03.2 cost -0.9070517966745479
  eat.f1.w03.2 sum.f1.w03 -1
- eat.f1.w03.3 cost -0.14646550848173553
+ eat.f1.w03.3 cost -0.4519817700200499
  eat.f1.w03.3 sum.f1.w03 -1
  used.f1.w04 cost 0
  used.f1.w04 picked.f1.w04 1
@@ -359,11 +407,11 @@ COLUMNS
  eaten.f1.w04 first.f1.w04 1
  eaten.f1.w04 sum.f1.w05 -1
  eaten.f1.w04 keeps.f1.w03 -1
- eat.f1.w04.1 cost -1.6186015135358565
+ eat.f1.w04.1 cost -1.3486354686426196
  eat.f1.w04.1 sum.f1.w04 -1
- eat.f1.w04.2 cost -0.8818084342341339
+ eat.f1.w04.2 cost -0.898071085816384
  eat.f1.w04.2 sum.f1.w04 -1
- eat.f1.w04.3 cost -0.14501535493241138
+ eat.f1.w04.3 cost -0.4475067029901484
  eat.f1.w04.3 sum.f1.w04 -1
  used.f1.w05 cost 0
  used.f1.w05 picked.f1.w05 1
@@ -377,11 +425,11 @@ COLUMNS
  eaten.f1.w05 first.f1.w05 1
  eaten.f1.w05 sum.f1.w06 -1
  eaten.f1.w05 keeps.f1.w04 -1
- eat.f1.w05.1 cost -1.6025757559760958
+ eat.f1.w05.1 cost -1.3352826422204156
  eat.f1.w05.1 sum.f1.w05 -1
- eat.f1.w05.2 cost -0.8730776576575584
+ eat.f1.w05.2 cost -0.8891792928875091
  eat.f1.w05.2 sum.f1.w05 -1
- eat.f1.w05.3 cost -0.1435795593390212
+ eat.f1.w05.3 cost -0.44307594355460245
  eat.f1.w05.3 sum.f1.w05 -1
  used.f1.w06 cost 0
  used.f1.w06 picked.f1.w06 1
@@ -395,11 +443,11 @@ COLUMNS
  eaten.f1.w06 first.f1.w06 1
  eaten.f1.w06 sum.f1.w07 -1
  eaten.f1.w06 keeps.f1.w05 -1
- eat.f1.w06.1 cost -1.5867086692832628
+ eat.f1.w06.1 cost -1.3220620220004111
  eat.f1.w06.1 sum.f1.w06 -1
- eat.f1.w06.2 cost -0.864433324413424
+ eat.f1.w06.2 cost -0.880375537512385
  eat.f1.w06.2 sum.f1.w06 -1
- eat.f1.w06.3 cost -0.1421579795435853
+ eat.f1.w06.3 cost -0.43868905302435873
  eat.f1.w06.3 sum.f1.w06 -1
  used.f1.w07 cost 0
  used.f1.w07 picked.f1.w07 1
@@ -409,82 +457,99 @@ COLUMNS
  eaten.f1.w07 sum.f1.w07 1
  eaten.f1.w07 first.f1.w07 1
  eaten.f1.w07 keeps.f1.w06 -1
- eat.f1.w07.1 cost -1.5709986824586766
+ eat.f1.w07.1 cost -1.3089722990103085
  eat.f1.w07.1 sum.f1.w07 -1
- eat.f1.w07.2 cost -0.8558745786271528
+ eat.f1.w07.2 cost -0.8716589480320646
  eat.f1.w07.2 sum.f1.w07 -1
- eat.f1.w07.3 cost -0.14075047479562908
+ eat.f1.w07.3 cost -0.43434559705382064
  eat.f1.w07.3 sum.f1.w07 -1
+ left.b0.f1.w07 cost 0
+ left.b0.f1.w07 leaves.b0.f1.w07.start.s0.c2.2.0 1
 RHS
- RHS total.g 3
- RHS must.0.c2 1
- RHS ground.s0.w00 1.144473144002452
- RHS roots.s0.w00 138.77936813902812
- RHS ground.s0.w01 1.144473144002452
- RHS roots.s0.w01 138.77936813902812
- RHS ground.s0.w02 1.144473144002452
- RHS roots.s0.w02 138.77936813902812
- RHS ground.s0.w03 1.144473144002452
- RHS roots.s0.w03 138.77936813902812
- RHS ground.s0.w04 1.144473144002452
- RHS roots.s0.w04 138.77936813902812
- RHS ground.s0.w05 1.144473144002452
- RHS roots.s0.w05 138.77936813902812
- RHS ground.s0.w06 1.144473144002452
- RHS roots.s0.w06 138.77936813902812
- RHS ground.s0.w07 1.144473144002452
- RHS roots.s0.w07 138.77936813902812
+ RHS pulled.stay0 1
+ RHS pulled.stay1 1
+ RHS ground.s0.w05 0.7656213132173175
+ RHS roots.s0.w05 190.89480011262015
+ RHS support.s0.w05 0.9995267157432418
+ RHS ground.s0.w06 0.7656213132173175
+ RHS roots.s0.w06 190.89480011262015
+ RHS support.s0.w06 0.9995267157432418
+ RHS ground.s0.w07 0.7656213132173175
+ RHS roots.s0.w07 190.89480011262015
+ RHS support.s0.w07 0.9995267157432418
+ RHS ground.s0.w00 0.7656213132173175
+ RHS roots.s0.w00 190.89480011262015
+ RHS support.s0.w00 0.9995267157432418
+ RHS ground.s0.w01 0.7656213132173175
+ RHS roots.s0.w01 190.89480011262015
+ RHS support.s0.w01 0.9995267157432418
+ RHS ground.s0.w02 0.7656213132173175
+ RHS roots.s0.w02 190.89480011262015
+ RHS support.s0.w02 0.9995267157432418
+ RHS ground.s0.w03 0.7656213132173175
+ RHS roots.s0.w03 190.89480011262015
+ RHS support.s0.w03 0.9995267157432418
+ RHS ground.s0.w04 0.7656213132173175
+ RHS roots.s0.w04 190.89480011262015
+ RHS support.s0.w04 0.9995267157432418
 BOUNDS
- UP BND start.s0.c2.0.0 1
- UP BND plants.s0.c2.0.0 1
- UP BND start.s0.c2.1.4 1
- UP BND plants.s0.c2.1.4 3
- UP BND eat.f0.w00.1 0.6248307883534203
- UP BND eat.f0.w00.2 0.6248307883534203
- UP BND eat.f0.w00.3 1.2496615767068406
- UP BND eat.f0.w01.1 0.5229632032888087
- UP BND eat.f0.w01.2 0.5229632032888087
- UP BND eat.f0.w01.3 1.0459264065776175
- UP BND eat.f0.w02.1 0.06909720435537675
- UP BND eat.f0.w02.2 0.06909720435537675
- UP BND eat.f0.w02.3 0.1381944087107535
- UP BND eat.f0.w03.1 0.22481598004619702
- UP BND eat.f0.w03.2 0.22481598004619702
- UP BND eat.f0.w03.3 0.44963196009239403
- UP BND eat.f0.w04.1 0.9010714000645708
- UP BND eat.f0.w04.2 0.9010714000645708
- UP BND eat.f0.w04.3 1.8021428001291415
- UP BND eat.f0.w05.1 1.0113772544265993
- UP BND eat.f0.w05.2 1.0113772544265993
- UP BND eat.f0.w05.3 2.0227545088531986
- UP BND eat.f0.w06.1 0.03213960558193202
- UP BND eat.f0.w06.2 0.03213960558193202
- UP BND eat.f0.w06.3 0.06427921116386404
- UP BND eat.f0.w07.1 0.1583960195706201
- UP BND eat.f0.w07.2 0.1583960195706201
- UP BND eat.f0.w07.3 0.3167920391412402
- UP BND eat.f1.w00.1 0.6450419355893762
- UP BND eat.f1.w00.2 0.6450419355893762
- UP BND eat.f1.w00.3 1.2900838711787523
- UP BND eat.f1.w01.1 1.0463044795576948
- UP BND eat.f1.w01.2 1.0463044795576948
- UP BND eat.f1.w01.3 2.0926089591153896
- UP BND eat.f1.w02.1 1.126180203596707
- UP BND eat.f1.w02.2 1.126180203596707
- UP BND eat.f1.w02.3 2.252360407193414
- UP BND eat.f1.w03.1 0.45080737720045483
- UP BND eat.f1.w03.2 0.45080737720045483
- UP BND eat.f1.w03.3 0.9016147544009097
- UP BND eat.f1.w04.1 0.9459466037187254
- UP BND eat.f1.w04.2 0.9459466037187254
- UP BND eat.f1.w04.3 1.8918932074374508
- UP BND eat.f1.w05.1 0.12936236393987
- UP BND eat.f1.w05.2 0.12936236393987
- UP BND eat.f1.w05.3 0.25872472787974
- UP BND eat.f1.w06.1 0.0366850359903374
- UP BND eat.f1.w06.2 0.0366850359903374
- UP BND eat.f1.w06.3 0.0733700719806748
- UP BND eat.f1.w07.1 0.08011349862243033
- UP BND eat.f1.w07.2 0.08011349862243033
- UP BND eat.f1.w07.3 0.16022699724486067
+ UP BND start.s0.c0.1.5 1
+ UP BND plants.s0.c0.1.5 2
+ UP BND start.s0.c2.2.0 1
+ UP BND plants.s0.c2.2.0 2
+ UP BND pull.stay0.before 1
+ UP BND pull.stay0.w00 1
+ UP BND pull.stay0.w01 1
+ UP BND pull.stay1.before 1
+ UP BND pull.stay1.w00 1
+ UP BND pull.stay1.w01 1
+ UP BND eat.f0.w00.1 0.4177978993406488
+ UP BND eat.f0.w00.2 0.4177978993406488
+ UP BND eat.f0.w00.3 0.8355957986812976
+ UP BND eat.f0.w01.1 0.4158133036367256
+ UP BND eat.f0.w01.2 0.4158133036367256
+ UP BND eat.f0.w01.3 0.8316266072734512
+ UP BND eat.f0.w02.1 1.1434685770203559
+ UP BND eat.f0.w02.2 1.1434685770203559
+ UP BND eat.f0.w02.3 2.2869371540407117
+ UP BND eat.f0.w03.1 1.1558834252161807
+ UP BND eat.f0.w03.2 1.1558834252161807
+ UP BND eat.f0.w03.3 2.3117668504323614
+ UP BND eat.f0.w04.1 1.1961766584000446
+ UP BND eat.f0.w04.2 1.1961766584000446
+ UP BND eat.f0.w04.3 2.3923533168000892
+ UP BND eat.f0.w05.1 1.1306110295506466
+ UP BND eat.f0.w05.2 1.1306110295506466
+ UP BND eat.f0.w05.3 2.2612220591012933
+ UP BND eat.f0.w06.1 0.33137793526170717
+ UP BND eat.f0.w06.2 0.33137793526170717
+ UP BND eat.f0.w06.3 0.6627558705234143
+ UP BND eat.f0.w07.1 0.8516261053581342
+ UP BND eat.f0.w07.2 0.8516261053581342
+ UP BND eat.f0.w07.3 1.7032522107162684
+ UP BND eat.f1.w00.1 0.5130346363406054
+ UP BND eat.f1.w00.2 0.5130346363406054
+ UP BND eat.f1.w00.3 1.0260692726812108
+ UP BND eat.f1.w01.1 0.5224763522359857
+ UP BND eat.f1.w01.2 0.5224763522359857
+ UP BND eat.f1.w01.3 1.0449527044719713
+ UP BND eat.f1.w02.1 0.28667153947658225
+ UP BND eat.f1.w02.2 0.28667153947658225
+ UP BND eat.f1.w02.3 0.5733430789531645
+ UP BND eat.f1.w03.1 0.8461732645113088
+ UP BND eat.f1.w03.2 0.8461732645113088
+ UP BND eat.f1.w03.3 1.6923465290226176
+ UP BND eat.f1.w04.1 1.208124975251943
+ UP BND eat.f1.w04.2 1.208124975251943
+ UP BND eat.f1.w04.3 2.416249950503886
+ UP BND eat.f1.w05.1 0.3460856036810664
+ UP BND eat.f1.w05.2 0.3460856036810664
+ UP BND eat.f1.w05.3 0.6921712073621328
+ UP BND eat.f1.w06.1 0.07376193602847364
+ UP BND eat.f1.w06.2 0.07376193602847364
+ UP BND eat.f1.w06.3 0.14752387205694728
+ UP BND eat.f1.w07.1 1.3977090030271655
+ UP BND eat.f1.w07.2 1.3977090030271655
+ UP BND eat.f1.w07.3 2.795418006054331
+ UP BND left.b0.f1.w07 1
 ENDATA

@@ -1,7 +1,7 @@
-# objective -2.800874345
-# nothing -0.000000000
-# bound -2.800874725
-start.s0.c2.0.0 1
-plants.s0.c2.0.0 1
-start.s0.c2.1.4 1
-plants.s0.c2.1.4 3
+# objective -4.978520483
+# nothing -2.692120806
+# bound -5.205448259
+start.s0.c2.2.0 1
+plants.s0.c2.2.0 2
+pull.stay0.w01 1
+pull.stay1.w01 1

@@ -1,33 +1,55 @@
 NAME season
 ROWS
  N cost
- L most.s0.c1.0.3
- G least.s0.c1.0.3
- L most.s0.c0.1.3
- G least.s0.c0.1.3
- L most.s0.c2.2.3
- G least.s0.c2.2.3
- L most.s0.c2.3.1
- G least.s0.c2.3.1
- L most.s0.c2.4.1
- G least.s0.c2.4.1
- E pulled.stay0
- L minutes.w00
- L minutes.w01
- L minutes.w02
- L minutes.w03
- L minutes.w04
+ L most.s1.c1.0.4
+ G least.s1.c1.0.4
+ L most.s0.c0.1.4
+ G least.s0.c0.1.4
+ L most.s1.c0.2.3
+ G least.s1.c0.2.3
+ L most.s0.c2.3.2
+ G least.s0.c2.3.2
+ L most.s0.c0.4.1
+ G least.s0.c0.4.1
+ L most.s0.c2.5.0
+ G least.s0.c2.5.0
  L total.g
- L ground.s0.w03
- L roots.s0.w03
- L support.s0.w03
- L ground.s0.w01
- L roots.s0.w01
- L tall.s0.w01
+ L total.h
+ L ground.s1.w04
+ L roots.s1.w04
+ L tall.s1.w04
+ L support.s1.w04
+ L ground.s0.w04
+ L roots.s0.w04
+ L support.s0.w04
+ L ground.s0.w05
+ L roots.s0.w05
+ L support.s0.w05
+ L ground.s0.w06
+ L roots.s0.w06
+ L support.s0.w06
+ L ground.s0.w07
+ L roots.s0.w07
+ L support.s0.w07
+ L ground.s1.w03
+ L roots.s1.w03
+ L ground.s1.w05
+ L roots.s1.w05
  L ground.s0.w02
  L roots.s0.w02
- L tall.s0.w02
+ L ground.s0.w03
+ L roots.s0.w03
  L tall.s0.w03
+ L tall.s0.w04
+ L ground.s0.w01
+ L roots.s0.w01
+ L support.s0.w01
+ L support.s0.w02
+ L support.s0.w03
+ L ground.s0.w00
+ L roots.s0.w00
+ L support.s0.w00
+ L shelf.w-1
  L picked.f0.w00
  G rises.f0.w00
  E sum.f0.w00
@@ -48,187 +70,211 @@ ROWS
  G rises.f0.w04
  E sum.f0.w04
  L first.f0.w04
+ L picked.f0.w05
+ G rises.f0.w05
+ E sum.f0.w05
+ L first.f0.w05
+ L picked.f0.w06
+ G rises.f0.w06
+ E sum.f0.w06
+ L first.f0.w06
+ L picked.f0.w07
+ G rises.f0.w07
+ E sum.f0.w07
+ L first.f0.w07
  L keeps.f0.w00
  L keeps.f0.w01
  L keeps.f0.w02
- G leaves.b0.f1.w03.start.s0.c1.0.3
- G leaves.b0.f1.w03.start.s0.c2.2.3
- G leaves.b0.f1.w03.start.s0.c2.3.1
- G leaves.b0.f0.w03.start.s0.c2.4.1
- G leaves.b0.f0.w-1.pull.stay0.before
- G leaves.b0.f0.w00.pull.stay0.w00
- G leaves.b0.f0.w01.pull.stay0.w01
- G leaves.b0.f0.w02.pull.stay0.w02
- G soon.b0.f0.i1.w01.w00
- L back.s0.c2.4.1
+ L keeps.f0.w03
+ L keeps.f0.w04
+ L keeps.f0.w05
+ L keeps.f0.w06
+ L keeps.f0.w07
+ L picked.f1.w00
+ G rises.f1.w00
+ E sum.f1.w00
+ L first.f1.w00
+ L picked.f1.w01
+ G rises.f1.w01
+ E sum.f1.w01
+ L first.f1.w01
+ L picked.f1.w02
+ G rises.f1.w02
+ E sum.f1.w02
+ L first.f1.w02
+ L picked.f1.w03
+ G rises.f1.w03
+ E sum.f1.w03
+ L first.f1.w03
+ L picked.f1.w04
+ G rises.f1.w04
+ E sum.f1.w04
+ L first.f1.w04
+ L picked.f1.w05
+ G rises.f1.w05
+ E sum.f1.w05
+ L first.f1.w05
+ L picked.f1.w06
+ G rises.f1.w06
+ E sum.f1.w06
+ L first.f1.w06
+ L picked.f1.w07
+ G rises.f1.w07
+ E sum.f1.w07
+ L first.f1.w07
+ L keeps.f1.w00
+ L keeps.f1.w01
+ L keeps.f1.w02
+ L keeps.f1.w03
+ L keeps.f1.w04
+ L keeps.f1.w05
+ L keeps.f1.w06
+ G leaves.b0.f0.w04.start.s1.c1.0.4
+ G leaves.b0.f0.w07.start.s0.c0.1.4
+ G leaves.b0.f0.w05.start.s1.c0.2.3
+ G leaves.b0.f0.w04.start.s0.c2.3.2
+ G leaves.b0.f1.w04.start.s0.c0.4.1
+ G leaves.b0.f0.w02.start.s0.c2.5.0
+ G soon.b0.f0.i2.w04.w02
+ L back.s1.c1.0.4
+ G soon.b0.f0.i4.w04.w02
+ L back.s0.c0.1.4
+ G soon.b0.f0.i4.w03.w02
+ L back.s1.c0.2.3
  L clear.w-1
- E standson.s0.w-1
- G clears.s0.w-1.pull.stay0.before
  L clear.w00
- E standson.s0.w00
- G clears.s0.w00.pull.stay0.w00
  L clear.w01
- E standson.s0.w01
- G clears.s0.w01.pull.stay0.w01
  L clear.w02
  E standson.s0.w02
- G clears.s0.w02.pull.stay0.w02
+ G clears.s0.w02.start.s0.c2.5.0
  L clear.w03
- E standson.s0.w03
- G clears.s0.w03.start.s0.c1.0.3
- G clears.s0.w03.start.s0.c0.1.3
- G clears.s0.w03.start.s0.c2.2.3
- G clears.s0.w03.start.s0.c2.3.1
- G clears.s0.w03.start.s0.c2.4.1
+ L clear.w04
+ E standson.s0.w04
+ G clears.s0.w04.start.s0.c2.3.2
+ G clears.s0.w04.start.s0.c0.4.1
+ E standson.s1.w04
+ G clears.s1.w04.start.s1.c1.0.4
+ L clear.w05
+ E standson.s1.w05
+ G clears.s1.w05.start.s1.c0.2.3
+ L clear.w06
 COLUMNS
  M MARKER 'MARKER' 'INTORG'
- start.s0.c1.0.3 cost 0.28006192661009593
- start.s0.c1.0.3 most.s0.c1.0.3 -2
- start.s0.c1.0.3 least.s0.c1.0.3 -2
- start.s0.c1.0.3 minutes.w03 5
- start.s0.c1.0.3 leaves.b0.f1.w03.start.s0.c1.0.3 -1
- start.s0.c1.0.3 clears.s0.w03.start.s0.c1.0.3 -1
- plants.s0.c1.0.3 cost 0.12000000000000001
- plants.s0.c1.0.3 most.s0.c1.0.3 1
- plants.s0.c1.0.3 least.s0.c1.0.3 1
- plants.s0.c1.0.3 minutes.w03 0.18531059721327514
- plants.s0.c1.0.3 minutes.w04 0.8489322575253189
- plants.s0.c1.0.3 ground.s0.w03 0.15251679624959116
- plants.s0.c1.0.3 roots.s0.w03 22.100622952835046
- plants.s0.c1.0.3 picked.f0.w02 -0.7210189551115036
- plants.s0.c1.0.3 picked.f0.w03 -0.6558417479197184
- plants.s0.c1.0.3 picked.f0.w04 -0.4518193006515503
- start.s0.c0.1.3 cost 0.06661719084259403
- start.s0.c0.1.3 most.s0.c0.1.3 -1
- start.s0.c0.1.3 least.s0.c0.1.3 -1
- start.s0.c0.1.3 minutes.w03 5
- start.s0.c0.1.3 clears.s0.w03.start.s0.c0.1.3 -1
- plants.s0.c0.1.3 cost -0.18
- plants.s0.c0.1.3 most.s0.c0.1.3 1
- plants.s0.c0.1.3 least.s0.c0.1.3 1
- plants.s0.c0.1.3 minutes.w03 2.3545142830805847
- plants.s0.c0.1.3 minutes.w04 5
- plants.s0.c0.1.3 total.g 1
- plants.s0.c0.1.3 ground.s0.w03 0.17957835807146658
- plants.s0.c0.1.3 roots.s0.w03 4.571783337507346
- plants.s0.c0.1.3 support.s0.w03 0.2
- plants.s0.c0.1.3 picked.f0.w03 -1.096617301305135
- plants.s0.c0.1.3 picked.f0.w04 -0.8190631071726481
- start.s0.c2.2.3 cost 0.08743863552897223
- start.s0.c2.2.3 most.s0.c2.2.3 -3
- start.s0.c2.2.3 least.s0.c2.2.3 -2
- start.s0.c2.2.3 minutes.w03 5
- start.s0.c2.2.3 leaves.b0.f1.w03.start.s0.c2.2.3 -1
- start.s0.c2.2.3 clears.s0.w03.start.s0.c2.2.3 -1
- plants.s0.c2.2.3 cost 0.12000000000000001
- plants.s0.c2.2.3 most.s0.c2.2.3 1
- plants.s0.c2.2.3 least.s0.c2.2.3 1
- plants.s0.c2.2.3 minutes.w03 3.104376838091743
- plants.s0.c2.2.3 ground.s0.w03 0.062375138596044905
- plants.s0.c2.2.3 roots.s0.w03 22.01385374500024
- start.s0.c2.3.1 cost 0.08978044688021763
- start.s0.c2.3.1 most.s0.c2.3.1 -3
- start.s0.c2.3.1 least.s0.c2.3.1 -2
- start.s0.c2.3.1 minutes.w01 5
- start.s0.c2.3.1 leaves.b0.f1.w03.start.s0.c2.3.1 -1
- start.s0.c2.3.1 standson.s0.w01 1
- start.s0.c2.3.1 standson.s0.w02 1
- start.s0.c2.3.1 clears.s0.w03.start.s0.c2.3.1 -1
- plants.s0.c2.3.1 cost 0.12000000000000001
- plants.s0.c2.3.1 most.s0.c2.3.1 1
- plants.s0.c2.3.1 least.s0.c2.3.1 1
- plants.s0.c2.3.1 minutes.w01 3.564041561915033
- plants.s0.c2.3.1 minutes.w02 5
- plants.s0.c2.3.1 minutes.w03 5
- plants.s0.c2.3.1 minutes.w04 5
- plants.s0.c2.3.1 ground.s0.w03 0.16544439294890462
- plants.s0.c2.3.1 roots.s0.w03 14.712482807537494
- plants.s0.c2.3.1 ground.s0.w01 0.16544439294890462
- plants.s0.c2.3.1 roots.s0.w01 14.712482807537494
- plants.s0.c2.3.1 tall.s0.w01 0.16544439294890462
- plants.s0.c2.3.1 ground.s0.w02 0.16544439294890462
- plants.s0.c2.3.1 roots.s0.w02 14.712482807537494
- plants.s0.c2.3.1 tall.s0.w02 0.16544439294890462
- plants.s0.c2.3.1 tall.s0.w03 0.16544439294890462
- plants.s0.c2.3.1 picked.f0.w01 -0.8907876163721085
- plants.s0.c2.3.1 picked.f0.w02 -0.5044964949289957
- start.s0.c2.4.1 cost 0.2046999850884966
- start.s0.c2.4.1 most.s0.c2.4.1 -2
- start.s0.c2.4.1 least.s0.c2.4.1 -2
- start.s0.c2.4.1 minutes.w01 5
- start.s0.c2.4.1 leaves.b0.f0.w03.start.s0.c2.4.1 -1
- start.s0.c2.4.1 standson.s0.w01 1
- start.s0.c2.4.1 standson.s0.w02 1
- start.s0.c2.4.1 clears.s0.w03.start.s0.c2.4.1 -1
- plants.s0.c2.4.1 cost 0.12000000000000001
- plants.s0.c2.4.1 most.s0.c2.4.1 1
- plants.s0.c2.4.1 least.s0.c2.4.1 1
- plants.s0.c2.4.1 minutes.w01 0.7448777787045411
- plants.s0.c2.4.1 minutes.w02 0.7111352702626741
- plants.s0.c2.4.1 minutes.w03 5
- plants.s0.c2.4.1 minutes.w04 5
- plants.s0.c2.4.1 total.g 1
- plants.s0.c2.4.1 ground.s0.w03 0.09765361799924127
- plants.s0.c2.4.1 roots.s0.w03 4.424569346738041
- plants.s0.c2.4.1 ground.s0.w01 0.21901972930907312
- plants.s0.c2.4.1 roots.s0.w01 9.92352357737854
- plants.s0.c2.4.1 ground.s0.w02 0.09765361799924127
- plants.s0.c2.4.1 roots.s0.w02 4.424569346738041
- plants.s0.c2.4.1 picked.f0.w01 -0.8022643029689789
- plants.s0.c2.4.1 picked.f0.w02 -0.8008187611897787
- plants.s0.c2.4.1 picked.f0.w03 -1.671282410621643
- plants.s0.c2.4.1 back.s0.c2.4.1 1
- pull.stay0.before cost 0.18339138163859614
- pull.stay0.before pulled.stay0 1
- pull.stay0.before leaves.b0.f0.w-1.pull.stay0.before -1
- pull.stay0.before clears.s0.w-1.pull.stay0.before -1
- pull.stay0.w00 cost 0.18339138163859614
- pull.stay0.w00 pulled.stay0 1
- pull.stay0.w00 minutes.w00 0.6746841671873098
- pull.stay0.w00 picked.f0.w00 -0.5793556372324625
- pull.stay0.w00 leaves.b0.f0.w00.pull.stay0.w00 -1
- pull.stay0.w00 standson.s0.w-1 1
- pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
- pull.stay0.w01 cost 0.18339138163859614
- pull.stay0.w01 pulled.stay0 1
- pull.stay0.w01 minutes.w00 0.6746841671873098
- pull.stay0.w01 ground.s0.w01 0.039250862479859004
- pull.stay0.w01 roots.s0.w01 24.939242788298333
- pull.stay0.w01 tall.s0.w01 0.039250862479859004
- pull.stay0.w01 picked.f0.w00 -0.5793556372324625
- pull.stay0.w01 picked.f0.w01 -0.6357138454914093
- pull.stay0.w01 leaves.b0.f0.w01.pull.stay0.w01 -1
- pull.stay0.w01 standson.s0.w-1 1
- pull.stay0.w01 standson.s0.w00 1
- pull.stay0.w01 clears.s0.w01.pull.stay0.w01 -1
- pull.stay0.w02 cost -0.1766394515890956
- pull.stay0.w02 pulled.stay0 1
- pull.stay0.w02 minutes.w00 0.6746841671873098
- pull.stay0.w02 ground.s0.w01 0.039250862479859004
- pull.stay0.w02 roots.s0.w01 24.939242788298333
- pull.stay0.w02 tall.s0.w01 0.039250862479859004
- pull.stay0.w02 ground.s0.w02 0.039250862479859004
- pull.stay0.w02 roots.s0.w02 24.939242788298333
- pull.stay0.w02 tall.s0.w02 0.039250862479859004
- pull.stay0.w02 picked.f0.w00 -0.5793556372324625
- pull.stay0.w02 picked.f0.w01 -0.6357138454914093
- pull.stay0.w02 picked.f0.w02 -0.17815943559010824
- pull.stay0.w02 leaves.b0.f0.w02.pull.stay0.w02 -1
- pull.stay0.w02 standson.s0.w-1 1
- pull.stay0.w02 standson.s0.w00 1
- pull.stay0.w02 standson.s0.w01 1
- pull.stay0.w02 clears.s0.w02.pull.stay0.w02 -1
+ start.s1.c1.0.4 cost 0.18751480765960535
+ start.s1.c1.0.4 most.s1.c1.0.4 -2
+ start.s1.c1.0.4 least.s1.c1.0.4 -1
+ start.s1.c1.0.4 leaves.b0.f0.w04.start.s1.c1.0.4 -1
+ start.s1.c1.0.4 clears.s1.w04.start.s1.c1.0.4 -1
+ plants.s1.c1.0.4 cost 0.12000000000000001
+ plants.s1.c1.0.4 most.s1.c1.0.4 1
+ plants.s1.c1.0.4 least.s1.c1.0.4 1
+ plants.s1.c1.0.4 ground.s1.w04 0.06701101080693947
+ plants.s1.c1.0.4 roots.s1.w04 8.521212074390732
+ plants.s1.c1.0.4 tall.s1.w04 0.06701101080693947
+ plants.s1.c1.0.4 support.s1.w04 0.2
+ plants.s1.c1.0.4 back.s1.c1.0.4 1
+ start.s0.c0.1.4 cost 0.29069878523674725
+ start.s0.c0.1.4 most.s0.c0.1.4 -2
+ start.s0.c0.1.4 least.s0.c0.1.4 -1
+ start.s0.c0.1.4 leaves.b0.f0.w07.start.s0.c0.1.4 -1
+ start.s0.c0.1.4 standson.s0.w04 1
+ plants.s0.c0.1.4 cost 0.12000000000000001
+ plants.s0.c0.1.4 most.s0.c0.1.4 1
+ plants.s0.c0.1.4 least.s0.c0.1.4 1
+ plants.s0.c0.1.4 total.g 1
+ plants.s0.c0.1.4 total.h 1
+ plants.s0.c0.1.4 ground.s0.w04 0.1169200154681039
+ plants.s0.c0.1.4 roots.s0.w04 20.474722764803754
+ plants.s0.c0.1.4 support.s0.w04 0.2
+ plants.s0.c0.1.4 ground.s0.w05 0.1169200154681039
+ plants.s0.c0.1.4 roots.s0.w05 20.474722764803754
+ plants.s0.c0.1.4 support.s0.w05 0.2
+ plants.s0.c0.1.4 ground.s0.w06 0.1169200154681039
+ plants.s0.c0.1.4 roots.s0.w06 20.474722764803754
+ plants.s0.c0.1.4 support.s0.w06 0.2
+ plants.s0.c0.1.4 ground.s0.w07 0.1169200154681039
+ plants.s0.c0.1.4 roots.s0.w07 20.474722764803754
+ plants.s0.c0.1.4 support.s0.w07 0.2
+ plants.s0.c0.1.4 back.s0.c0.1.4 1
+ start.s1.c0.2.3 cost 0.08829474067463751
+ start.s1.c0.2.3 most.s1.c0.2.3 -2
+ start.s1.c0.2.3 least.s1.c0.2.3 -2
+ start.s1.c0.2.3 leaves.b0.f0.w05.start.s1.c0.2.3 -1
+ start.s1.c0.2.3 standson.s1.w04 1
+ start.s1.c0.2.3 clears.s1.w05.start.s1.c0.2.3 -1
+ plants.s1.c0.2.3 cost -0.18
+ plants.s1.c0.2.3 most.s1.c0.2.3 1
+ plants.s1.c0.2.3 least.s1.c0.2.3 1
+ plants.s1.c0.2.3 ground.s1.w04 0.09439748336746578
+ plants.s1.c0.2.3 roots.s1.w04 19.36521459601407
+ plants.s1.c0.2.3 ground.s1.w03 0.09439748336746578
+ plants.s1.c0.2.3 roots.s1.w03 19.36521459601407
+ plants.s1.c0.2.3 ground.s1.w05 0.09439748336746578
+ plants.s1.c0.2.3 roots.s1.w05 19.36521459601407
+ plants.s1.c0.2.3 picked.f1.w03 -1.7922378778457642
+ plants.s1.c0.2.3 picked.f1.w04 -1.4119566679000854
+ plants.s1.c0.2.3 picked.f1.w05 -1.263841986656189
+ plants.s1.c0.2.3 back.s1.c0.2.3 1
+ start.s0.c2.3.2 cost 0.20828015626235644
+ start.s0.c2.3.2 most.s0.c2.3.2 -1
+ start.s0.c2.3.2 least.s0.c2.3.2 -1
+ start.s0.c2.3.2 leaves.b0.f0.w04.start.s0.c2.3.2 -1
+ start.s0.c2.3.2 standson.s0.w02 1
+ start.s0.c2.3.2 clears.s0.w04.start.s0.c2.3.2 -1
+ plants.s0.c2.3.2 cost 0.12000000000000001
+ plants.s0.c2.3.2 most.s0.c2.3.2 1
+ plants.s0.c2.3.2 least.s0.c2.3.2 1
+ plants.s0.c2.3.2 ground.s0.w04 0.16934168254993057
+ plants.s0.c2.3.2 roots.s0.w04 4.529524542151103
+ plants.s0.c2.3.2 ground.s0.w02 0.16934168254993057
+ plants.s0.c2.3.2 roots.s0.w02 4.529524542151103
+ plants.s0.c2.3.2 ground.s0.w03 0.16934168254993057
+ plants.s0.c2.3.2 roots.s0.w03 4.529524542151103
+ plants.s0.c2.3.2 tall.s0.w03 0.16934168254993057
+ plants.s0.c2.3.2 tall.s0.w04 0.16934168254993057
+ start.s0.c0.4.1 cost 0.19476460097446224
+ start.s0.c0.4.1 most.s0.c0.4.1 -2
+ start.s0.c0.4.1 least.s0.c0.4.1 -2
+ start.s0.c0.4.1 leaves.b0.f1.w04.start.s0.c0.4.1 -1
+ start.s0.c0.4.1 standson.s0.w02 1
+ start.s0.c0.4.1 clears.s0.w04.start.s0.c0.4.1 -1
+ plants.s0.c0.4.1 cost -0.18
+ plants.s0.c0.4.1 most.s0.c0.4.1 1
+ plants.s0.c0.4.1 least.s0.c0.4.1 1
+ plants.s0.c0.4.1 ground.s0.w04 0.11631973221088443
+ plants.s0.c0.4.1 roots.s0.w04 7.937343947422197
+ plants.s0.c0.4.1 support.s0.w04 0.2
+ plants.s0.c0.4.1 ground.s0.w02 0.11631973221088443
+ plants.s0.c0.4.1 roots.s0.w02 7.937343947422197
+ plants.s0.c0.4.1 ground.s0.w03 0.11631973221088443
+ plants.s0.c0.4.1 roots.s0.w03 7.937343947422197
+ plants.s0.c0.4.1 ground.s0.w01 0.1852397113293182
+ plants.s0.c0.4.1 roots.s0.w01 12.640256933160451
+ plants.s0.c0.4.1 support.s0.w01 0.2
+ plants.s0.c0.4.1 support.s0.w02 0.2
+ plants.s0.c0.4.1 support.s0.w03 0.2
+ plants.s0.c0.4.1 picked.f1.w01 -1.8081107139587402
+ plants.s0.c0.4.1 picked.f1.w02 -0.8389935493469238
+ plants.s0.c0.4.1 picked.f1.w03 -1.2859776020050049
+ start.s0.c2.5.0 cost 0.1187169680305169
+ start.s0.c2.5.0 most.s0.c2.5.0 -1
+ start.s0.c2.5.0 least.s0.c2.5.0 -1
+ start.s0.c2.5.0 leaves.b0.f0.w02.start.s0.c2.5.0 -1
+ start.s0.c2.5.0 clears.s0.w02.start.s0.c2.5.0 -1
+ plants.s0.c2.5.0 cost -0.18
+ plants.s0.c2.5.0 most.s0.c2.5.0 1
+ plants.s0.c2.5.0 least.s0.c2.5.0 1
+ plants.s0.c2.5.0 ground.s0.w02 0.12265971903641945
+ plants.s0.c2.5.0 roots.s0.w02 3.1838340048507785
+ plants.s0.c2.5.0 ground.s0.w01 0.12265971903641945
+ plants.s0.c2.5.0 roots.s0.w01 3.1838340048507785
+ plants.s0.c2.5.0 support.s0.w01 0.2
+ plants.s0.c2.5.0 support.s0.w02 0.2
+ plants.s0.c2.5.0 ground.s0.w00 0.13990941622587466
+ plants.s0.c2.5.0 roots.s0.w00 3.631578161747631
+ plants.s0.c2.5.0 support.s0.w00 0.2
+ plants.s0.c2.5.0 shelf.w-1 1
  M MARKER 'MARKER' 'INTEND'
- over.w00 cost 0.05
- over.w00 minutes.w00 -1
- over.w01 cost 0.05
- over.w01 minutes.w01 -1
- over.w02 cost 0.05
- over.w02 minutes.w02 -1
- over.w03 cost 0.05
- over.w03 minutes.w03 -1
- over.w04 cost 0.05
- over.w04 minutes.w04 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -240,11 +286,12 @@ COLUMNS
  eaten.f0.w00 sum.f0.w00 1
  eaten.f0.w00 first.f0.w00 1
  eaten.f0.w00 sum.f0.w01 -1
- eat.f0.w00.1 cost -1.8483252447262841
+ eaten.f0.w00 keeps.f0.w00 -1
+ eat.f0.w00.1 cost -1.5033946175806658
  eat.f0.w00.1 sum.f0.w00 -1
- eat.f0.w00.2 cost -1.0851695421288774
+ eat.f0.w00.2 cost -1.215397400338349
  eat.f0.w00.2 sum.f0.w00 -1
- eat.f0.w00.3 cost -0.3220138395314708
+ eat.f0.w00.3 cost -0.9274001830960323
  eat.f0.w00.3 sum.f0.w00 -1
  used.f0.w01 cost 0
  used.f0.w01 picked.f0.w01 1
@@ -257,11 +304,12 @@ COLUMNS
  eaten.f0.w01 sum.f0.w01 1
  eaten.f0.w01 first.f0.w01 1
  eaten.f0.w01 sum.f0.w02 -1
- eat.f0.w01.1 cost -1.8483252447262841
+ eaten.f0.w01 keeps.f0.w01 -1
+ eat.f0.w01.1 cost -1.4885095223570948
  eat.f0.w01.1 sum.f0.w01 -1
- eat.f0.w01.2 cost -1.0851695421288774
+ eat.f0.w01.2 cost -1.2033637627112366
  eat.f0.w01.2 sum.f0.w01 -1
- eat.f0.w01.3 cost -0.3220138395314708
+ eat.f0.w01.3 cost -0.9182180030653786
  eat.f0.w01.3 sum.f0.w01 -1
  used.f0.w02 cost 0
  used.f0.w02 picked.f0.w02 1
@@ -274,12 +322,12 @@ COLUMNS
  eaten.f0.w02 sum.f0.w02 1
  eaten.f0.w02 first.f0.w02 1
  eaten.f0.w02 sum.f0.w03 -1
- eaten.f0.w02 keeps.f0.w00 -1
- eat.f0.w02.1 cost -1.8483252447262841
+ eaten.f0.w02 keeps.f0.w02 -1
+ eat.f0.w02.1 cost -1.4737718043139552
  eat.f0.w02.1 sum.f0.w02 -1
- eat.f0.w02.2 cost -1.0851695421288774
+ eat.f0.w02.2 cost -1.1914492700111252
  eat.f0.w02.2 sum.f0.w02 -1
- eat.f0.w02.3 cost -0.3220138395314708
+ eat.f0.w02.3 cost -0.9091267357082955
  eat.f0.w02.3 sum.f0.w02 -1
  used.f0.w03 cost 0
  used.f0.w03 picked.f0.w03 1
@@ -287,163 +335,417 @@ COLUMNS
  used.f0.w03 first.f0.w03 -1
  used.f0.w03 picked.f0.w04 -1
  used.f0.w03 rises.f0.w04 -1
+ used.f0.w03 keeps.f0.w03 1
  eaten.f0.w03 cost 0
  eaten.f0.w03 sum.f0.w03 1
  eaten.f0.w03 first.f0.w03 1
  eaten.f0.w03 sum.f0.w04 -1
- eaten.f0.w03 keeps.f0.w01 -1
- eat.f0.w03.1 cost -1.8483252447262841
+ eaten.f0.w03 keeps.f0.w03 -1
+ eat.f0.w03.1 cost -1.459180004271243
  eat.f0.w03.1 sum.f0.w03 -1
- eat.f0.w03.2 cost -1.0851695421288774
+ eat.f0.w03.2 cost -1.1796527425852728
  eat.f0.w03.2 sum.f0.w03 -1
- eat.f0.w03.3 cost -0.3220138395314708
+ eat.f0.w03.3 cost -0.9001254808993027
  eat.f0.w03.3 sum.f0.w03 -1
  used.f0.w04 cost 0
  used.f0.w04 picked.f0.w04 1
  used.f0.w04 rises.f0.w04 1
  used.f0.w04 first.f0.w04 -1
+ used.f0.w04 picked.f0.w05 -1
+ used.f0.w04 rises.f0.w05 -1
+ used.f0.w04 keeps.f0.w04 1
  eaten.f0.w04 cost 0
  eaten.f0.w04 sum.f0.w04 1
  eaten.f0.w04 first.f0.w04 1
- eaten.f0.w04 keeps.f0.w02 -1
- eat.f0.w04.1 cost -1.8483252447262841
+ eaten.f0.w04 sum.f0.w05 -1
+ eaten.f0.w04 keeps.f0.w04 -1
+ eat.f0.w04.1 cost -1.44473267749628
  eat.f0.w04.1 sum.f0.w04 -1
- eat.f0.w04.2 cost -1.0851695421288774
+ eat.f0.w04.2 cost -1.167973012460666
  eat.f0.w04.2 sum.f0.w04 -1
- eat.f0.w04.3 cost -0.3220138395314708
+ eat.f0.w04.3 cost -0.891213347425052
  eat.f0.w04.3 sum.f0.w04 -1
- left.b0.f1.w03 cost 0
- left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c1.0.3 1
- left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.2.3 1
- left.b0.f1.w03 leaves.b0.f1.w03.start.s0.c2.3.1 1
- left.b0.f0.w03 cost 0
- left.b0.f0.w03 leaves.b0.f0.w03.start.s0.c2.4.1 1
- left.b0.f0.w-1 cost 0
- left.b0.f0.w-1 leaves.b0.f0.w-1.pull.stay0.before 1
- left.b0.f0.w00 cost 0
- left.b0.f0.w00 leaves.b0.f0.w00.pull.stay0.w00 1
- left.b0.f0.w00 soon.b0.f0.i1.w01.w00 -1
- left.b0.f0.w01 cost 0
- left.b0.f0.w01 leaves.b0.f0.w01.pull.stay0.w01 1
+ used.f0.w05 cost 0
+ used.f0.w05 picked.f0.w05 1
+ used.f0.w05 rises.f0.w05 1
+ used.f0.w05 first.f0.w05 -1
+ used.f0.w05 picked.f0.w06 -1
+ used.f0.w05 rises.f0.w06 -1
+ used.f0.w05 keeps.f0.w05 1
+ eaten.f0.w05 cost 0
+ eaten.f0.w05 sum.f0.w05 1
+ eaten.f0.w05 first.f0.w05 1
+ eaten.f0.w05 sum.f0.w06 -1
+ eaten.f0.w05 keeps.f0.w05 -1
+ eat.f0.w05.1 cost -1.4304283935606734
+ eat.f0.w05.1 sum.f0.w05 -1
+ eat.f0.w05.2 cost -1.1564089232283823
+ eat.f0.w05.2 sum.f0.w05 -1
+ eat.f0.w05.3 cost -0.8823894528960912
+ eat.f0.w05.3 sum.f0.w05 -1
+ used.f0.w06 cost 0
+ used.f0.w06 picked.f0.w06 1
+ used.f0.w06 rises.f0.w06 1
+ used.f0.w06 first.f0.w06 -1
+ used.f0.w06 picked.f0.w07 -1
+ used.f0.w06 rises.f0.w07 -1
+ used.f0.w06 keeps.f0.w06 1
+ eaten.f0.w06 cost 0
+ eaten.f0.w06 sum.f0.w06 1
+ eaten.f0.w06 first.f0.w06 1
+ eaten.f0.w06 sum.f0.w07 -1
+ eaten.f0.w06 keeps.f0.w06 -1
+ eat.f0.w06.1 cost -1.4162657361986863
+ eat.f0.w06.1 sum.f0.w06 -1
+ eat.f0.w06.2 cost -1.144959329929091
+ eat.f0.w06.2 sum.f0.w06 -1
+ eat.f0.w06.3 cost -0.8736529236594961
+ eat.f0.w06.3 sum.f0.w06 -1
+ used.f0.w07 cost 0
+ used.f0.w07 picked.f0.w07 1
+ used.f0.w07 rises.f0.w07 1
+ used.f0.w07 first.f0.w07 -1
+ used.f0.w07 keeps.f0.w07 1
+ eaten.f0.w07 cost 0
+ eaten.f0.w07 sum.f0.w07 1
+ eaten.f0.w07 first.f0.w07 1
+ eaten.f0.w07 keeps.f0.w07 -1
+ eat.f0.w07.1 cost -1.4022433031670165
+ eat.f0.w07.1 sum.f0.w07 -1
+ eat.f0.w07.2 cost -1.1336230989396945
+ eat.f0.w07.2 sum.f0.w07 -1
+ eat.f0.w07.3 cost -0.8650028947123726
+ eat.f0.w07.3 sum.f0.w07 -1
+ used.f1.w00 cost 0
+ used.f1.w00 picked.f1.w00 1
+ used.f1.w00 rises.f1.w00 1
+ used.f1.w00 first.f1.w00 -1
+ used.f1.w00 picked.f1.w01 -1
+ used.f1.w00 rises.f1.w01 -1
+ used.f1.w00 keeps.f1.w00 1
+ eaten.f1.w00 cost 0
+ eaten.f1.w00 sum.f1.w00 1
+ eaten.f1.w00 first.f1.w00 1
+ eaten.f1.w00 sum.f1.w01 -1
+ eat.f1.w00.1 cost -1.6114186559832935
+ eat.f1.w00.1 sum.f1.w00 -1
+ eat.f1.w00.2 cost -1.4286455215371956
+ eat.f1.w00.2 sum.f1.w00 -1
+ eat.f1.w00.3 cost -1.2458723870910975
+ eat.f1.w00.3 sum.f1.w00 -1
+ used.f1.w01 cost 0
+ used.f1.w01 picked.f1.w01 1
+ used.f1.w01 rises.f1.w01 1
+ used.f1.w01 first.f1.w01 -1
+ used.f1.w01 picked.f1.w02 -1
+ used.f1.w01 rises.f1.w02 -1
+ used.f1.w01 keeps.f1.w01 1
+ eaten.f1.w01 cost 0
+ eaten.f1.w01 sum.f1.w01 1
+ eaten.f1.w01 first.f1.w01 1
+ eaten.f1.w01 sum.f1.w02 -1
+ eaten.f1.w01 keeps.f1.w00 -1
+ eat.f1.w01.1 cost -1.595464015825043
+ eat.f1.w01.1 sum.f1.w01 -1
+ eat.f1.w01.2 cost -1.414500516373461
+ eat.f1.w01.2 sum.f1.w01 -1
+ eat.f1.w01.3 cost -1.2335370169218787
+ eat.f1.w01.3 sum.f1.w01 -1
+ used.f1.w02 cost 0
+ used.f1.w02 picked.f1.w02 1
+ used.f1.w02 rises.f1.w02 1
+ used.f1.w02 first.f1.w02 -1
+ used.f1.w02 picked.f1.w03 -1
+ used.f1.w02 rises.f1.w03 -1
+ used.f1.w02 keeps.f1.w02 1
+ eaten.f1.w02 cost 0
+ eaten.f1.w02 sum.f1.w02 1
+ eaten.f1.w02 first.f1.w02 1
+ eaten.f1.w02 sum.f1.w03 -1
+ eaten.f1.w02 keeps.f1.w01 -1
+ eat.f1.w02.1 cost -1.5796673424010326
+ eat.f1.w02.1 sum.f1.w02 -1
+ eat.f1.w02.2 cost -1.400495560765803
+ eat.f1.w02.2 sum.f1.w02 -1
+ eat.f1.w02.3 cost -1.2213237791305729
+ eat.f1.w02.3 sum.f1.w02 -1
+ used.f1.w03 cost 0
+ used.f1.w03 picked.f1.w03 1
+ used.f1.w03 rises.f1.w03 1
+ used.f1.w03 first.f1.w03 -1
+ used.f1.w03 picked.f1.w04 -1
+ used.f1.w03 rises.f1.w04 -1
+ used.f1.w03 keeps.f1.w03 1
+ eaten.f1.w03 cost 0
+ eaten.f1.w03 sum.f1.w03 1
+ eaten.f1.w03 first.f1.w03 1
+ eaten.f1.w03 sum.f1.w04 -1
+ eaten.f1.w03 keeps.f1.w02 -1
+ eat.f1.w03.1 cost -1.5640270716841909
+ eat.f1.w03.1 sum.f1.w03 -1
+ eat.f1.w03.2 cost -1.3866292680849535
+ eat.f1.w03.2 sum.f1.w03 -1
+ eat.f1.w03.3 cost -1.2092314644857158
+ eat.f1.w03.3 sum.f1.w03 -1
+ used.f1.w04 cost 0
+ used.f1.w04 picked.f1.w04 1
+ used.f1.w04 rises.f1.w04 1
+ used.f1.w04 first.f1.w04 -1
+ used.f1.w04 picked.f1.w05 -1
+ used.f1.w04 rises.f1.w05 -1
+ used.f1.w04 keeps.f1.w04 1
+ eaten.f1.w04 cost 0
+ eaten.f1.w04 sum.f1.w04 1
+ eaten.f1.w04 first.f1.w04 1
+ eaten.f1.w04 sum.f1.w05 -1
+ eaten.f1.w04 keeps.f1.w03 -1
+ eat.f1.w04.1 cost -1.5485416551328621
+ eat.f1.w04.1 sum.f1.w04 -1
+ eat.f1.w04.2 cost -1.3729002654306468
+ eat.f1.w04.2 sum.f1.w04 -1
+ eat.f1.w04.3 cost -1.1972588757284315
+ eat.f1.w04.3 sum.f1.w04 -1
+ used.f1.w05 cost 0
+ used.f1.w05 picked.f1.w05 1
+ used.f1.w05 rises.f1.w05 1
+ used.f1.w05 first.f1.w05 -1
+ used.f1.w05 picked.f1.w06 -1
+ used.f1.w05 rises.f1.w06 -1
+ used.f1.w05 keeps.f1.w05 1
+ eaten.f1.w05 cost 0
+ eaten.f1.w05 sum.f1.w05 1
+ eaten.f1.w05 first.f1.w05 1
+ eaten.f1.w05 sum.f1.w06 -1
+ eaten.f1.w05 keeps.f1.w04 -1
+ eat.f1.w05.1 cost -1.5332095595374875
+ eat.f1.w05.1 sum.f1.w05 -1
+ eat.f1.w05.2 cost -1.3593071934956902
+ eat.f1.w05.2 sum.f1.w05 -1
+ eat.f1.w05.3 cost -1.1854048274538926
+ eat.f1.w05.3 sum.f1.w05 -1
+ used.f1.w06 cost 0
+ used.f1.w06 picked.f1.w06 1
+ used.f1.w06 rises.f1.w06 1
+ used.f1.w06 first.f1.w06 -1
+ used.f1.w06 picked.f1.w07 -1
+ used.f1.w06 rises.f1.w07 -1
+ used.f1.w06 keeps.f1.w06 1
+ eaten.f1.w06 cost 0
+ eaten.f1.w06 sum.f1.w06 1
+ eaten.f1.w06 first.f1.w06 1
+ eaten.f1.w06 sum.f1.w07 -1
+ eaten.f1.w06 keeps.f1.w05 -1
+ eat.f1.w06.1 cost -1.5180292668687991
+ eat.f1.w06.1 sum.f1.w06 -1
+ eat.f1.w06.2 cost -1.345848706431376
+ eat.f1.w06.2 sum.f1.w06 -1
+ eat.f1.w06.3 cost -1.1736681459939529
+ eat.f1.w06.3 sum.f1.w06 -1
+ used.f1.w07 cost 0
+ used.f1.w07 picked.f1.w07 1
+ used.f1.w07 rises.f1.w07 1
+ used.f1.w07 first.f1.w07 -1
+ eaten.f1.w07 cost 0
+ eaten.f1.w07 sum.f1.w07 1
+ eaten.f1.w07 first.f1.w07 1
+ eaten.f1.w07 keeps.f1.w06 -1
+ eat.f1.w07.1 cost -1.5029992741275244
+ eat.f1.w07.1 sum.f1.w07 -1
+ eat.f1.w07.2 cost -1.3325234717142342
+ eat.f1.w07.2 sum.f1.w07 -1
+ eat.f1.w07.3 cost -1.1620476693009438
+ eat.f1.w07.3 sum.f1.w07 -1
+ left.b0.f0.w04 cost 0
+ left.b0.f0.w04 leaves.b0.f0.w04.start.s1.c1.0.4 1
+ left.b0.f0.w04 leaves.b0.f0.w04.start.s0.c2.3.2 1
+ left.b0.f0.w07 cost 0
+ left.b0.f0.w07 leaves.b0.f0.w07.start.s0.c0.1.4 1
+ left.b0.f0.w05 cost 0
+ left.b0.f0.w05 leaves.b0.f0.w05.start.s1.c0.2.3 1
+ left.b0.f1.w04 cost 0
+ left.b0.f1.w04 leaves.b0.f1.w04.start.s0.c0.4.1 1
  left.b0.f0.w02 cost 0
- left.b0.f0.w02 leaves.b0.f0.w02.pull.stay0.w02 1
- early.b0.f0.i1.w01 cost 0
- early.b0.f0.i1.w01 soon.b0.f0.i1.w01.w00 1
- early.b0.f0.i1.w01 back.s0.c2.4.1 2
- pays.s0.c2.4.1 cost 0.5
- pays.s0.c2.4.1 back.s0.c2.4.1 -1
- rest.w-1 cost 0.5
+ left.b0.f0.w02 leaves.b0.f0.w02.start.s0.c2.5.0 1
+ left.b0.f0.w02 soon.b0.f0.i2.w04.w02 -1
+ left.b0.f0.w02 soon.b0.f0.i4.w04.w02 -1
+ left.b0.f0.w02 soon.b0.f0.i4.w03.w02 -1
+ early.b0.f0.i2.w04 cost 0
+ early.b0.f0.i2.w04 soon.b0.f0.i2.w04.w02 1
+ early.b0.f0.i2.w04 back.s1.c1.0.4 2
+ pays.s1.c1.0.4 cost 0.5
+ pays.s1.c1.0.4 back.s1.c1.0.4 -1
+ early.b0.f0.i4.w04 cost 0
+ early.b0.f0.i4.w04 soon.b0.f0.i4.w04.w02 1
+ early.b0.f0.i4.w04 back.s0.c0.1.4 2
+ pays.s0.c0.1.4 cost 0.5
+ pays.s0.c0.1.4 back.s0.c0.1.4 -1
+ early.b0.f0.i4.w03 cost 0
+ early.b0.f0.i4.w03 soon.b0.f0.i4.w03.w02 1
+ early.b0.f0.i4.w03 back.s1.c0.2.3 2
+ pays.s1.c0.2.3 cost 0.5
+ pays.s1.c0.2.3 back.s1.c0.2.3 -1
+ rest.w-1 cost 0.3
  rest.w-1 clear.w-1 -1
- cleared.s0.w-1 cost 0
- cleared.s0.w-1 clear.w-1 1
- cleared.s0.w-1 clears.s0.w-1.pull.stay0.before 1
- stands.s0.w-1 cost 0
- stands.s0.w-1 standson.s0.w-1 -1
- stands.s0.w-1 clears.s0.w-1.pull.stay0.before 1
- rest.w00 cost 0.5
+ rest.w00 cost 0.3
  rest.w00 clear.w00 -1
- cleared.s0.w00 cost 0
- cleared.s0.w00 clear.w00 1
- cleared.s0.w00 clears.s0.w00.pull.stay0.w00 1
- stands.s0.w00 cost 0
- stands.s0.w00 standson.s0.w00 -1
- stands.s0.w00 clears.s0.w00.pull.stay0.w00 1
- rest.w01 cost 0.5
+ rest.w01 cost 0.3
  rest.w01 clear.w01 -1
- cleared.s0.w01 cost 0
- cleared.s0.w01 clear.w01 1
- cleared.s0.w01 clears.s0.w01.pull.stay0.w01 1
- stands.s0.w01 cost 0
- stands.s0.w01 standson.s0.w01 -1
- stands.s0.w01 clears.s0.w01.pull.stay0.w01 1
- rest.w02 cost 0.5
+ rest.w02 cost 0.3
  rest.w02 clear.w02 -1
  cleared.s0.w02 cost 0
  cleared.s0.w02 clear.w02 1
- cleared.s0.w02 clears.s0.w02.pull.stay0.w02 1
+ cleared.s0.w02 clears.s0.w02.start.s0.c2.5.0 1
  stands.s0.w02 cost 0
  stands.s0.w02 standson.s0.w02 -1
- stands.s0.w02 clears.s0.w02.pull.stay0.w02 1
- rest.w03 cost 0.5
+ stands.s0.w02 clears.s0.w02.start.s0.c2.5.0 1
+ rest.w03 cost 0.3
  rest.w03 clear.w03 -1
- cleared.s0.w03 cost 0
- cleared.s0.w03 clear.w03 1
- cleared.s0.w03 clears.s0.w03.start.s0.c1.0.3 1
- cleared.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
- cleared.s0.w03 clears.s0.w03.start.s0.c2.2.3 1
- cleared.s0.w03 clears.s0.w03.start.s0.c2.3.1 1
- cleared.s0.w03 clears.s0.w03.start.s0.c2.4.1 1
- stands.s0.w03 cost 0
- stands.s0.w03 standson.s0.w03 -1
- stands.s0.w03 clears.s0.w03.start.s0.c1.0.3 1
- stands.s0.w03 clears.s0.w03.start.s0.c0.1.3 1
- stands.s0.w03 clears.s0.w03.start.s0.c2.2.3 1
- stands.s0.w03 clears.s0.w03.start.s0.c2.3.1 1
- stands.s0.w03 clears.s0.w03.start.s0.c2.4.1 1
+ rest.w04 cost 0.3
+ rest.w04 clear.w04 -1
+ cleared.s0.w04 cost 0
+ cleared.s0.w04 clear.w04 1
+ cleared.s0.w04 clears.s0.w04.start.s0.c2.3.2 1
+ cleared.s0.w04 clears.s0.w04.start.s0.c0.4.1 1
+ stands.s0.w04 cost 0
+ stands.s0.w04 standson.s0.w04 -1
+ stands.s0.w04 clears.s0.w04.start.s0.c2.3.2 1
+ stands.s0.w04 clears.s0.w04.start.s0.c0.4.1 1
+ cleared.s1.w04 cost 0
+ cleared.s1.w04 clear.w04 1
+ cleared.s1.w04 clears.s1.w04.start.s1.c1.0.4 1
+ stands.s1.w04 cost 0
+ stands.s1.w04 standson.s1.w04 -1
+ stands.s1.w04 clears.s1.w04.start.s1.c1.0.4 1
+ rest.w05 cost 0.3
+ rest.w05 clear.w05 -1
+ cleared.s1.w05 cost 0
+ cleared.s1.w05 clear.w05 1
+ cleared.s1.w05 clears.s1.w05.start.s1.c0.2.3 1
+ stands.s1.w05 cost 0
+ stands.s1.w05 standson.s1.w05 -1
+ stands.s1.w05 clears.s1.w05.start.s1.c0.2.3 1
+ rest.w06 cost 0.3
+ rest.w06 clear.w06 -1
 RHS
- RHS pulled.stay0 1
- RHS minutes.w00 21
- RHS minutes.w01 10
- RHS minutes.w02 38
- RHS minutes.w03 31
- RHS minutes.w04 22
- RHS total.g 2
- RHS ground.s0.w03 0.6797956134875565
- RHS roots.s0.w03 128.14950083770458
- RHS support.s0.w03 0.4338367715251226
- RHS ground.s0.w01 0.6797956134875565
- RHS roots.s0.w01 128.14950083770458
- RHS tall.s0.w01 0.9968809262861
- RHS ground.s0.w02 0.6797956134875565
- RHS roots.s0.w02 128.14950083770458
- RHS tall.s0.w02 0.9968809262861
- RHS tall.s0.w03 0.9968809262861
- RHS back.s0.c2.4.1 2
+ RHS total.g 3
+ RHS total.h 2
+ RHS ground.s1.w04 1.2886647114246337
+ RHS roots.s1.w04 128.8294856017296
+ RHS tall.s1.w04 0.14419491648906477
+ RHS support.s1.w04 0.6286854717184781
+ RHS ground.s0.w04 1.0321946085194307
+ RHS roots.s0.w04 160.08408575528398
+ RHS support.s0.w04 0.4072915687214255
+ RHS ground.s0.w05 1.0321946085194307
+ RHS roots.s0.w05 160.08408575528398
+ RHS support.s0.w05 0.4072915687214255
+ RHS ground.s0.w06 1.0321946085194307
+ RHS roots.s0.w06 160.08408575528398
+ RHS support.s0.w06 0.4072915687214255
+ RHS ground.s0.w07 1.0321946085194307
+ RHS roots.s0.w07 160.08408575528398
+ RHS support.s0.w07 0.4072915687214255
+ RHS ground.s1.w03 1.2886647114246337
+ RHS roots.s1.w03 128.8294856017296
+ RHS ground.s1.w05 1.2886647114246337
+ RHS roots.s1.w05 128.8294856017296
+ RHS ground.s0.w02 1.0321946085194307
+ RHS roots.s0.w02 160.08408575528398
+ RHS ground.s0.w03 1.0321946085194307
+ RHS roots.s0.w03 160.08408575528398
+ RHS tall.s0.w03 0.5577017389613886
+ RHS tall.s0.w04 0.5577017389613886
+ RHS ground.s0.w01 1.0321946085194307
+ RHS roots.s0.w01 160.08408575528398
+ RHS support.s0.w01 0.4072915687214255
+ RHS support.s0.w02 0.4072915687214255
+ RHS support.s0.w03 0.4072915687214255
+ RHS ground.s0.w00 1.0321946085194307
+ RHS roots.s0.w00 160.08408575528398
+ RHS support.s0.w00 0.4072915687214255
+ RHS shelf.w-1 4.000001
+ RHS back.s1.c1.0.4 2
+ RHS back.s0.c0.1.4 2
+ RHS back.s1.c0.2.3 2
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
  RHS clear.w02 1
  RHS clear.w03 1
+ RHS clear.w04 1
+ RHS clear.w05 1
+ RHS clear.w06 1
 BOUNDS
- UP BND start.s0.c1.0.3 1
- UP BND plants.s0.c1.0.3 2
- UP BND start.s0.c0.1.3 1
- UP BND plants.s0.c0.1.3 1
- UP BND start.s0.c2.2.3 1
- UP BND plants.s0.c2.2.3 3
- UP BND start.s0.c2.3.1 1
- UP BND plants.s0.c2.3.1 3
- UP BND start.s0.c2.4.1 1
- UP BND plants.s0.c2.4.1 2
- UP BND pull.stay0.before 1
- UP BND pull.stay0.w00 1
- UP BND pull.stay0.w01 1
- UP BND pull.stay0.w02 1
- UP BND eat.f0.w00.1 0.08888919524664884
- UP BND eat.f0.w00.2 0.08888919524664884
- UP BND eat.f0.w00.3 0.1777783904932977
- UP BND eat.f0.w01.1 0.0026200426662627008
- UP BND eat.f0.w01.2 0.0026200426662627008
- UP BND eat.f0.w01.3 0.0052400853325254015
- UP BND eat.f0.w02.1 0.8897107218129618
- UP BND eat.f0.w02.2 0.8897107218129618
- UP BND eat.f0.w02.3 1.7794214436259237
- UP BND eat.f0.w03.1 0.4468525849679849
- UP BND eat.f0.w03.2 0.4468525849679849
- UP BND eat.f0.w03.3 0.8937051699359698
- UP BND eat.f0.w04.1 0.525394980889272
- UP BND eat.f0.w04.2 0.525394980889272
- UP BND eat.f0.w04.3 1.050789961778544
- UP BND left.b0.f1.w03 1
- UP BND left.b0.f0.w03 1
- UP BND left.b0.f0.w-1 1
- UP BND left.b0.f0.w00 1
- UP BND left.b0.f0.w01 1
+ UP BND start.s1.c1.0.4 1
+ UP BND plants.s1.c1.0.4 2
+ UP BND start.s0.c0.1.4 1
+ UP BND plants.s0.c0.1.4 2
+ UP BND start.s1.c0.2.3 1
+ UP BND plants.s1.c0.2.3 2
+ UP BND start.s0.c2.3.2 1
+ UP BND plants.s0.c2.3.2 1
+ UP BND start.s0.c0.4.1 1
+ UP BND plants.s0.c0.4.1 2
+ UP BND start.s0.c2.5.0 1
+ UP BND plants.s0.c2.5.0 1
+ UP BND eat.f0.w00.1 0.27216795503240304
+ UP BND eat.f0.w00.2 0.27216795503240304
+ UP BND eat.f0.w00.3 0.5443359100648061
+ UP BND eat.f0.w01.1 0.5544701607248484
+ UP BND eat.f0.w01.2 0.5544701607248484
+ UP BND eat.f0.w01.3 1.108940321449697
+ UP BND eat.f0.w02.1 1.380791847884503
+ UP BND eat.f0.w02.2 1.380791847884503
+ UP BND eat.f0.w02.3 2.761583695769006
+ UP BND eat.f0.w03.1 1.2090409162056652
+ UP BND eat.f0.w03.2 1.2090409162056652
+ UP BND eat.f0.w03.3 2.4180818324113305
+ UP BND eat.f0.w04.1 1.3296139488879397
+ UP BND eat.f0.w04.2 1.3296139488879397
+ UP BND eat.f0.w04.3 2.6592278977758794
+ UP BND eat.f0.w05.1 0.2544613036900834
+ UP BND eat.f0.w05.2 0.2544613036900834
+ UP BND eat.f0.w05.3 0.5089226073801668
+ UP BND eat.f0.w06.1 0.06807436816242007
+ UP BND eat.f0.w06.2 0.06807436816242007
+ UP BND eat.f0.w06.3 0.13614873632484015
+ UP BND eat.f0.w07.1 0.6575445234624235
+ UP BND eat.f0.w07.2 0.6575445234624235
+ UP BND eat.f0.w07.3 1.315089046924847
+ UP BND eat.f1.w00.1 0.8903610725105393
+ UP BND eat.f1.w00.2 0.8903610725105393
+ UP BND eat.f1.w00.3 1.7807221450210786
+ UP BND eat.f1.w01.1 0.86673064031343
+ UP BND eat.f1.w01.2 0.86673064031343
+ UP BND eat.f1.w01.3 1.73346128062686
+ UP BND eat.f1.w02.1 0.4946937708531453
+ UP BND eat.f1.w02.2 0.4946937708531453
+ UP BND eat.f1.w02.3 0.9893875417062906
+ UP BND eat.f1.w03.1 0.7825567386675738
+ UP BND eat.f1.w03.2 0.7825567386675738
+ UP BND eat.f1.w03.3 1.5651134773351476
+ UP BND eat.f1.w04.1 1.0012403206518272
+ UP BND eat.f1.w04.2 1.0012403206518272
+ UP BND eat.f1.w04.3 2.0024806413036544
+ UP BND eat.f1.w05.1 0.3519056751358218
+ UP BND eat.f1.w05.2 0.3519056751358218
+ UP BND eat.f1.w05.3 0.7038113502716437
+ UP BND eat.f1.w06.1 1.377333303793374
+ UP BND eat.f1.w06.2 1.377333303793374
+ UP BND eat.f1.w06.3 2.754666607586748
+ UP BND eat.f1.w07.1 0.31225851965937573
+ UP BND eat.f1.w07.2 0.31225851965937573
+ UP BND eat.f1.w07.3 0.6245170393187515
+ UP BND left.b0.f0.w04 1
+ UP BND left.b0.f0.w07 1
+ UP BND left.b0.f0.w05 1
+ UP BND left.b0.f1.w04 1
  UP BND left.b0.f0.w02 1
- UP BND early.b0.f0.i1.w01 1
- UP BND cleared.s0.w-1 1
- UP BND cleared.s0.w00 1
- UP BND cleared.s0.w01 1
+ UP BND early.b0.f0.i2.w04 1
+ UP BND early.b0.f0.i4.w04 1
+ UP BND early.b0.f0.i4.w03 1
  UP BND cleared.s0.w02 1
- UP BND cleared.s0.w03 1
+ UP BND cleared.s0.w04 1
+ UP BND cleared.s1.w04 1
+ UP BND cleared.s1.w05 1
 ENDATA

@@ -1,6 +1,7 @@
-# objective -6.720513426
-# nothing -2.751779633
-# bound -7.751401111
-start.s0.c2.4.1 1
-plants.s0.c2.4.1 2
-pull.stay0.w02 1
+# objective -22.697089385
+# nothing -0.000000000
+# bound -23.020711862
+start.s1.c0.2.3 1
+plants.s1.c0.2.3 2
+start.s0.c0.4.1 1
+plants.s0.c0.4.1 2

@@ -1,3 +1,10 @@
-# objective -0.000000000
-# nothing -0.000000000
-# bound -0.000000100
+# objective -8.903115978
+# nothing -3.482757306
+# bound -8.905307610
+start.s0.c2.0.0 1
+plants.s0.c2.0.0 1
+start.s0.c2.1.4 1
+plants.s0.c2.1.4 3
+start.s0.c2.5.3 1
+plants.s0.c2.5.3 2
+pull.stay0.w03 1
