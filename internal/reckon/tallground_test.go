@@ -233,12 +233,12 @@ func TestWelcomeShadeTurnsTheChoice(t *testing.T) {
 }
 
 // The plan follows: in the hot garden its corn stands to the west, in the cool
-// one to the east. Numbers are made ten times as large, as above, and three
+// one to the east. Numbers are made ten times as large, as above, and eight
 // seeds are summed, since rotation sends a second batch to the other bed.
 func TestThePlanSeeksWelcomeShade(t *testing.T) {
 	for _, hot := range []bool{true, false} {
 		west, east := 0.0, 0.0
-		for seed := range uint64(3) {
+		for seed := range uint64(8) {
 			r := sidePlan(t, hot, seed+1)
 			west, east = west+tallIn(r, "west-bed"), east+tallIn(r, "east-bed")
 			if value, _, bound := r.Expected(); bound < value {
@@ -258,6 +258,7 @@ func sidePlan(t *testing.T, hot bool, seed uint64) *Result {
 	in := sideInputs(t, "-60 cm", "60 cm", hot)
 	in.Seed = seed
 	corn := &in.Garden.Wants[1]
+	corn.Meals = 3 // a crop is planned for what is wanted of its food, and no more
 	if corn.Liking = 4; hot { // as many batches as the cool place has
 		corn.From, corn.To = 8, 9
 	}
