@@ -258,7 +258,7 @@ func sidePlan(t *testing.T, hot bool, seed uint64) *Result {
 	in := sideInputs(t, "-60 cm", "60 cm", hot)
 	in.Seed = seed
 	corn := &in.Garden.Wants[1]
-	corn.Meals = 3 // a crop is planned for what is wanted of its food, and no more
+	corn.Meals = 3            // a crop is planned for what is wanted of its food, and no more
 	if corn.Liking = 4; hot { // as many batches as the cool place has
 		corn.From, corn.To = 8, 9
 	}
