@@ -243,7 +243,7 @@ func (r *Result) nowNext(lines []Line, others []Else) (now, next string) {
 		}
 		s := l.Crop
 		if l.Variety != "" {
-			s += " (" + l.Variety + ")"
+			s = Bracketed(s, l.Variety)
 		}
 		if l.Plants > 0 {
 			s += ", " + plants(l.Plants)

@@ -242,7 +242,7 @@ func cropWords(book *crop.Book, id, variety string) string {
 		name = c.Name
 	}
 	if variety != "" {
-		name += " (" + variety + ")"
+		name = Bracketed(name, variety)
 	}
 	return name
 }

@@ -122,3 +122,12 @@ func TestToBuy(t *testing.T) {
 		}
 	}
 }
+
+// A name that ends in brackets takes the variety into them.
+func TestBracketed(t *testing.T) {
+	for name, want := range map[string]string{"kale": "kale (Black Frond)", "summer squash (zucchini)": "summer squash (zucchini; Black Frond)"} {
+		if got := Bracketed(name, "Black Frond"); got != want {
+			t.Errorf("%q, want %q", got, want)
+		}
+	}
+}

@@ -106,11 +106,19 @@ func plants(n int) string {
 func named(c *crop.Crop, variety string, oneOf []string) string {
 	switch {
 	case variety != "":
-		return c.Name + " (" + variety + ")"
+		return Bracketed(c.Name, variety)
 	case len(oneOf) > 0:
-		return c.Name + " (one of " + list(oneOf) + ")"
+		return Bracketed(c.Name, "one of "+list(oneOf))
 	}
 	return c.Name
+}
+
+// Bracketed adds to a name in brackets, in those it has where it ends in some.
+func Bracketed(name, more string) string {
+	if bare, ok := strings.CutSuffix(name, ")"); ok {
+		return bare + "; " + more + ")"
+	}
+	return name + " (" + more + ")"
 }
 
 // spaceName is the gardener's own name for a space.

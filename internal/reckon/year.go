@@ -326,7 +326,7 @@ func (r *YearRow) learned() []lessonLearned {
 	var out []lessonLearned
 	name := r.Crop
 	if r.Variety != "" {
-		name += " (" + r.Variety + ")"
+		name = Bracketed(name, r.Variety)
 	}
 	if r.Lost {
 		out = append(out, lessonLearned{sentence(fmt.Sprintf("%s, in since %s, was lost: %s", name, r.In.Short(), r.Cause)), changeFor(r.Cause, r.Crop), 200})

@@ -187,7 +187,7 @@ func withVariety(l reckon.Line) string {
 	if l.Variety == "" {
 		return l.Crop
 	}
-	return l.Crop + " (" + l.Variety + ")"
+	return reckon.Bracketed(l.Crop, l.Variety)
 }
 
 // TeachPage is the lesson, on the garden's own pages or as a file.
