@@ -154,6 +154,7 @@ test('storage cleared after sending loses nothing; before sending it is said wit
   await page.fill('#day', '2015-10-07');
   await page.click('form.form button.main');
   await until('it waits', async () => /1 note waits/.test(await held(page)));
+  await until('the page is done with it: it had been sent twice', async () => /Kept on this device/.test(await page.textContent('#kept')));
   await page.unroute('**/sync');
   await page.goto('about:blank');
   const session = await context.newCDPSession(page);
