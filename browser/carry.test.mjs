@@ -7,7 +7,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
+import { launch } from './looks.mjs';
 
 const root = new URL('..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'carry-'));
@@ -34,7 +34,7 @@ before(async () => {
   port = await new Promise(yes => { const s = createServer().listen(0, '127.0.0.1', () => { const p = s.address().port; s.close(() => yes(p)); }); });
   url = `http://127.0.0.1:${port}`;
   await startProgram();
-  browser = await chromium.launch({ executablePath: process.env.CHROMIUM || '/usr/bin/chromium', args: ['--no-sandbox', '--disable-background-networking', '--no-first-run', '--host-resolver-rules=MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'] });
+  browser = await launch();
 });
 
 after(async () => {

@@ -10,13 +10,30 @@ const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.mi
 export const shots = new URL('../shots', import.meta.url).pathname;
 mkdirSync(shots, { recursive: true });
 
+// closing makes a context that does not close within ten seconds no longer
+// waited for: Chromium may lose the order to close one while a page of it begins
+// a navigation, and then never answers. The end of the browser takes it along.
+export const closing = browser => {
+  const make = browser.newContext.bind(browser);
+  browser.newContext = async options => {
+    const context = await make(options);
+    const close = context.close.bind(context);
+    context.close = () => {
+      let bell;
+      return Promise.race([close(), new Promise(yes => { bell = setTimeout(yes, 10_000); })]).finally(() => clearTimeout(bell));
+    };
+    return context;
+  };
+  return browser;
+};
+
 // launch starts Chromium with no way out: every name but this machine's is
 // unknown to it. names maps more, as "MAP garden.test 127.0.0.1, ".
-export const launch = (names = '') => chromium.launch({
+export const launch = async (names = '') => closing(await chromium.launch({
   executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
   args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--no-first-run',
     `--host-resolver-rules=${names}MAP * ~NOTFOUND, EXCLUDE 127.0.0.1`],
-});
+}));
 
 // opener returns what opens an address in a context of its own and gathers its
 // errors in page.faults, those that match spared left out. browser and base

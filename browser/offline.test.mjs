@@ -7,8 +7,7 @@ import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { after, before, test } from 'node:test';
-import { chromium } from 'playwright-core';
-import { large, opener, shots, sound, unprintable, wide } from './looks.mjs';
+import { large, launch, opener, shots, sound, unprintable, wide } from './looks.mjs';
 
 const root = new URL('..', import.meta.url).pathname;
 const folder = mkdtempSync(join(tmpdir(), 'offline-'));
@@ -37,10 +36,7 @@ before(async () => {
   port = await new Promise(yes => { const s = createServer().listen(0, '127.0.0.1', () => { const p = s.address().port; s.close(() => yes(p)); }); });
   url = `http://127.0.0.1:${port}`;
   await startProgram();
-  browser = await chromium.launch({
-    executablePath: process.env.CHROMIUM || '/usr/bin/chromium',
-    args: ['--no-sandbox', '--disable-background-networking', '--disable-component-update', '--no-first-run', '--host-resolver-rules=MAP garden.test 127.0.0.1, MAP * ~NOTFOUND, EXCLUDE 127.0.0.1'],
-  });
+  browser = await launch('MAP garden.test 127.0.0.1, ');
 });
 
 after(async () => {
