@@ -79,7 +79,7 @@ func (r *Result) startTasks() []Task {
 			Reason:   join(r.reasons(o, e, b.plants)),
 			Sure:     chance(n),
 			OfTwenty: n,
-			Look:     r.getFirst(o, e) + lookBefore(e),
+			Look:     r.getFirst(o, e) + r.lookBefore(m.spaces[o.Space], e),
 			Change:   r.change(last, loss),
 			Caution:  startCaution(r.in.Garden.Spaces[m.spaces[o.Space]], e),
 		}
@@ -192,7 +192,8 @@ func (r *Result) getFirst(o season.Option, e Entry) string {
 	return "No packet of it is listed in the tin: get seed first. "
 }
 
-func lookBefore(e Entry) string {
+// lookBefore is what to look at before a start of this week.
+func (r *Result) lookBefore(space int, e Entry) string {
 	c := e.Crop
 	switch {
 	case e.Way == crop.SetOut && c.Warm:
@@ -200,7 +201,8 @@ func lookBefore(e Entry) string {
 	case e.Way == crop.SetOut:
 		return "Are the plants hardened, with roots holding the pot together?"
 	case e.Way == crop.Sow:
-		return fmt.Sprintf("Push a thermometer to seed depth at breakfast: %.0f °C or more is wanted.", c.SoilMin.Value)
+		soil, known := soilWeekC(r.Place.Envs[space], r.in.Date)
+		return seedbedLook(c, soil, known)
 	}
 	return "Is the ground crumbly, neither frozen nor sticky?"
 }
