@@ -3,6 +3,7 @@ package main
 import (
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"bedweek/internal/reckon"
@@ -22,6 +23,11 @@ func printDay(w io.Writer, d *reckon.Day) {
 	if len(d.Today) == 0 {
 		fmt.Fprintln(w, "Nothing is due.")
 	}
+	var cautions, places []string
+	for i, t := range d.Today {
+		cautions, places = append(cautions, t.Answer.Caution), append(places, strconv.Itoa(i+1))
+	}
+	care := reckon.CareOnce(cautions, places)
 	for i, t := range d.Today {
 		mark := " "
 		if t.Pressing {
@@ -32,7 +38,7 @@ func printDay(w io.Writer, d *reckon.Day) {
 		para(w, "     how sure: ", t.Answer.Sure)
 		para(w, "     look first: ", t.Answer.Look)
 		para(w, "     would change it: ", t.Answer.Change)
-		para(w, "     take care: ", t.Answer.Caution)
+		para(w, "     take care: ", care[i])
 	}
 	fmt.Fprintf(w, "\nEACH SPACE, NOW AND NEXT\n")
 	for _, s := range d.Spaces {

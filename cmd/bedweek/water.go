@@ -89,8 +89,15 @@ func runWater(_ context.Context, w *world, args []string) int {
 // printDry prints who runs dry first.
 func printDry(w io.Writer, d *reckon.Dryness) {
 	fmt.Fprintf(w, "%s, %s, %d o'clock\nWHO RUNS DRY FIRST\n", d.Garden, d.Date.Long(), d.FromHour)
-	var empty []string
+	var empty, cautions, places []string
 	for _, r := range d.Rows {
+		if r.Empty {
+			r.Caution = ""
+		}
+		cautions, places = append(cautions, r.Caution), append(places, r.Name)
+	}
+	care := reckon.CareOnce(cautions, places)
+	for i, r := range d.Rows {
 		if r.Empty {
 			empty = append(empty, r.Name)
 			continue
@@ -102,7 +109,7 @@ func printDry(w io.Writer, d *reckon.Dryness) {
 		para(w, "   ", r.Out)
 		para(w, "   ", r.Learned)
 		para(w, "   look first: ", r.Look)
-		para(w, "   take care: ", r.Caution)
+		para(w, "   take care: ", care[i])
 	}
 	if len(empty) > 0 {
 		fmt.Fprintln(w)

@@ -129,9 +129,7 @@ func (r *Result) pickTasks() []Task {
 			Look:     "Look before you cut: size, colour, and whether it has begun to run up.",
 			Change:   "If it looks finished or bolting, say so: the plan for this ground changes.",
 		}
-		if s.crop.Poison != "" {
-			t.Answer.Caution = "Poisonous part: " + s.crop.Poison + ". A poison line answers questions."
-		}
+		t.Answer.Caution = poisonCaution(s.crop.Poison)
 		out = append(out, t)
 	}
 	return out

@@ -36,6 +36,7 @@ type DryCard struct {
 	reckon.DryRow
 	No   int
 	Form string
+	Care string // its caution, or where the same one stands
 }
 
 // Race is the picture: bars from now to the hour each space runs dry.
@@ -155,6 +156,7 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 		}
 		p.Rows = append(p.Rows, DryCard{DryRow: row, No: len(p.Rows) + 1, Form: ledger.NewID()})
 	}
+	dryCare(p.Rows)
 	p.Says = drySays(p.Rows, d.Next)
 	if len(p.Rows) > 0 {
 		p.Race = race(d, p.Rows)
@@ -166,6 +168,17 @@ func (s *site) dry(r *http.Request, day *reckon.Day) (page, error) {
 		}
 	}
 	return p, nil
+}
+
+// dryCare says each caution once among the cards.
+func dryCare(rows []DryCard) {
+	var cautions, places []string
+	for _, r := range rows {
+		cautions, places = append(cautions, r.Caution), append(places, r.Name)
+	}
+	for i, c := range reckon.CareOnce(cautions, places) {
+		rows[i].Care = c
+	}
 }
 
 // drySays counts what is likely to run dry, which is work of the day, and what

@@ -24,8 +24,9 @@ type TodayPage struct {
 	Spaces []reckon.SpaceDay
 	Search *Searching // nil = the plan is searched to its end
 
-	Sheet     int    // stops that are printed
-	Unprinted string // what is left off the sheet, and where it is found
+	Sheet     int      // stops that are printed
+	Care      []string // of each stop, on the sheet
+	Unprinted string   // what is left off the sheet, and where it is found
 }
 
 // sheetStops is how many stops of a walk two printed sides hold.
@@ -59,7 +60,7 @@ func (s *site) today(r *http.Request, day *reckon.Day) (page, error) {
 	ask := walkAsk(r, day)
 	p.Walk = day.Walk(ask)
 	p.Ribbon, p.Whose = drawRibbon(p.Walk), whose(day, ask)
-	p.Sheet, p.Unprinted = sheetStops, unprinted(p.Walk, len(day.Spaces))
+	p.Sheet, p.Care, p.Unprinted = sheetStops, stopCare(p.Walk.Stops), unprinted(p.Walk, len(day.Spaces))
 	called := s.namesIf(r.Context())
 	for _, t := range day.Today {
 		c := TaskCard{Task: t, Form: ledger.NewID(), DidIt: didIt(t), Day: day.Date.String(), At: spaceFor(day, t)}

@@ -75,10 +75,21 @@ type StripPage struct {
 	Frame
 	Walk *reckon.Walk
 	Day  *reckon.Day
+	Care []string // of each stop
 }
 
 func (s *site) strip(r *http.Request, day *reckon.Day) (page, error) {
-	return &StripPage{Frame: s.framed(r, day, "The walk on paper", "strip"), Walk: day.Walk(walkAsk(r, day)), Day: day}, nil
+	w := day.Walk(walkAsk(r, day))
+	return &StripPage{Frame: s.framed(r, day, "The walk on paper", "strip"), Walk: w, Day: day, Care: stopCare(w.Stops)}, nil
+}
+
+// stopCare is the caution of each stop on a sheet that holds them all.
+func stopCare(stops []reckon.Stop) []string {
+	var cautions, places []string
+	for _, st := range stops {
+		cautions, places = append(cautions, st.Answer.Caution), append(places, "stop "+strconv.Itoa(st.No))
+	}
+	return reckon.CareOnce(cautions, places)
 }
 
 // Ribbon is the path unrolled from the gate on, with a flag for every space.

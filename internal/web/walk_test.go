@@ -140,6 +140,35 @@ func TestWalkOfASeatedPerson(t *testing.T) {
 	}
 }
 
+// TestASheetSaysACautionOnce gives every task and every thirsty space the same
+// caution: each sheet has it in full at the first and points back from the
+// others, while a stop by itself has it whole.
+func TestASheetSaysACautionOnce(t *testing.T) {
+	const care = "Listed as poisonous: berries."
+	d := richDay()
+	for i := range d.Today {
+		d.Today[i].Answer.Caution = care
+	}
+	for i := range d.Dry.Rows {
+		d.Dry.Rows[i].Caution = care
+	}
+	shown := handler(t, &fakeGarden{day: d})
+	for path, want := range map[string]int{"/walk/strip": 1, "/dry": 1, "/walk?stop=1": 1, "/walk?stop=2": 1} {
+		page := open(t, shown, path).words()
+		if got := strings.Count(page, care); got != want {
+			t.Errorf("%s says the caution %d times, want %d", path, got, want)
+		}
+		if again := strings.Contains(page, "As at "); again == strings.Contains(path, "stop=") {
+			t.Errorf("%s points to a caution elsewhere: %v", path, again)
+		}
+	}
+	for _, n := range open(t, shown, "/").find("ol") {
+		if n.class("jobs") && strings.Count(n.words(), care) != 1 {
+			t.Errorf("the printed day says the caution %d times, want once", strings.Count(n.words(), care))
+		}
+	}
+}
+
 // TestModesAreKept sets each mode by its form and sees it on the next page.
 func TestModesAreKept(t *testing.T) {
 	h := handler(t, &fakeGarden{day: richDay()})
