@@ -140,6 +140,7 @@ func seedDemo(ctx context.Context, led *ledger.Ledger, text []byte, g *garden.Ga
 	if err != nil {
 		return err
 	}
+	e.ID = ledger.FollowingID("garden", hex.EncodeToString(sum[:]))
 	events := []ledger.Event{e}
 	if !south {
 		told, err := story.Events(demo.EventsCSV, g, day)

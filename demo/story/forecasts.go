@@ -93,6 +93,7 @@ func Forecasts(text []byte, plantings []ledger.Planting, before cal.Day) ([]ledg
 		if err != nil {
 			return nil, err
 		}
+		e.ID = ledger.FollowingID("forecast", fmt.Sprint(len(out), row))
 		out = append(out, e)
 	}
 	return out, nil

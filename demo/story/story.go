@@ -148,6 +148,7 @@ func (s *story) tell(on cal.Day, row []string) error {
 	if err != nil {
 		return err
 	}
+	e.ID = ledger.FollowingID("story", fmt.Sprint(len(s.events), row))
 	s.events = append(s.events, e)
 	if kind == ledger.Sown || kind == ledger.PutOut {
 		id := e.ID
