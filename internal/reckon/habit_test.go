@@ -456,7 +456,7 @@ func (h *habit) put(space, w int, c *crop.Crop, most int) int {
 		if warm := h.nextWarm(w); h.meant[space] && !c.Warm && !c.AutumnPlant && warm-w < 16 {
 			end = min(end, warm-1)
 		}
-		return m.option(h.in, e, end, 0)
+		return m.option(h.in, &e, end)
 	}
 	e := grown(way)
 	o := stands(e)

@@ -89,8 +89,8 @@ func afterwards(in *Inputs, plan *model, came *Place, stays []standing) *model {
 	lived := cameOf(in, came, plan)
 	for i := range p.Options {
 		o := &p.Options[i]
-		x := plan.option(in, lived[plan.entry[i]], o.End, 0)
-		o.Meals, o.OK, o.Risk, o.RotationCost, o.Minutes = x.Meals, x.OK, x.Risk, x.RotationCost, x.Minutes
+		x := plan.option(in, &lived[plan.entry[i]], o.End)
+		o.Meals, o.MealsFrom, o.OK, o.Risk, o.RotationCost, o.Minutes = x.Meals, x.MealsFrom, x.OK, x.Risk, x.RotationCost, x.Minutes
 	}
 	for i, o := range best.p.Options {
 		e := best.entries[best.entry[i]]
@@ -129,7 +129,7 @@ func cameOf(in *Inputs, came *Place, plan *model) []Entry {
 		for _, k := range list {
 			g := t.Grow(out[k].Way, out[k].Day)
 			g.FootprintM2, g.HeightM = out[k].Growth.FootprintM2, out[k].Growth.HeightM
-			out[k].Growth = g
+			out[k].Growth, out[k].rows = g, nil
 		}
 	})
 	return out

@@ -26,6 +26,8 @@ type Entry struct {
 	// Hopeless starts are kept to tell why pots at hand have no place; they are
 	// never offered.
 	Hopeless bool
+
+	rows *rowsOnce // what its options take; nil = made for each
 }
 
 // Least successes of twenty for a start to be offered at all. Growers accept
@@ -164,7 +166,7 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 			if !inSeason(c, way, day, lat) {
 				continue
 			}
-			e := Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: t.Grow(way, day), Later: -1}
+			e := Entry{Crop: c, Class: class, Way: way, Week: w, Day: day, Growth: t.Grow(way, day), Later: -1, rows: new(rowsOnce)}
 			for i := range out {
 				if x := &out[i]; x.Way == way && x.Week == w-1 {
 					x.Later = entryKg(e)

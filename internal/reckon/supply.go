@@ -151,7 +151,7 @@ func (m *model) eatable(o *season.Option, c *crop.Crop) int {
 	}
 	wanted, last := 0.0, -1
 	for k := range o.End - o.Week + 1 {
-		if picked(o.Meals, k) {
+		if picked(o, o.Week+k) {
 			wanted += atWeek(m.p.Foods[o.Food].Want, o.Week+k)
 			last = o.Week + k
 		}
@@ -209,7 +209,7 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 			least = 1
 		}
 		for v, end := range ends {
-			o := m.option(in, e, end, v)
+			o := m.option(in, &m.entries[k], end)
 			o.Space, o.Min, o.Max = m.index[sp.ID], least, most
 			o.ShelfFrom, o.MaxTotal = shelfFrom, group
 			o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
@@ -283,12 +283,13 @@ func weekIndex(e Entry, d cal.Day) int {
 	return int(math.Floor(float64(d-start.Monday()) / 7))
 }
 
-// option fills what does not depend on the space.
-func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
+// option fills what does not depend on the space. Its rows are shared with
+// other options: nobody may write to them.
+func (m *model) option(in *Inputs, e *Entry, end int) season.Option {
 	c, g := e.Crop, e.Growth
 	o := season.Option{
 		Crop: string(c.ID), Family: m.family[c.Family], Interval: int(c.IntervalY.Value * 52),
-		Food: -1, Week: e.Week, End: end, TallFrom: -1, ShelfPlaces: 1,
+		Food: -1, Week: e.Week, End: end, ShelfPlaces: 1,
 		VolumeL: c.VolumeL.Low, Fixed: costBatch, Cost: costPlant, BatchMinutes: c.MinutesStart,
 	}
 	if e.Way == crop.SetOut {
@@ -300,76 +301,32 @@ func (m *model) option(in *Inputs, e Entry, end, variant int) season.Option {
 	if c.Support == "needed" && c.Habit == "climbing" {
 		o.SupportM = c.SpacingM.Value
 	}
-	n := end - e.Week + 1
-	o.Footprint = make([]float64, n)
-	o.Minutes = make([]float64, n)
-	for k := range n {
-		w := e.Week + k
-		if w < len(g.FootprintM2) {
-			o.Footprint[k] = float64(g.FootprintM2[w])
-		}
-		o.Minutes[k] = c.MinutesWeek
-		if w < len(g.HeightM) && o.TallFrom < 0 && float64(g.HeightM[w]) >= tallM {
-			o.TallFrom = w
-		}
-	}
-	// Ground once taken stays taken until the end: a mean over futures thins
-	// out when some have finished early, the bed does not.
-	top := 0.0
-	for k := range n {
-		top = math.Max(top, o.Footprint[k])
-		o.Footprint[k] = math.Max(o.Footprint[k], 0.9*top)
-	}
-	o.OK = make([]bool, len(g.Outcomes))
 	if foods := foodsOf(in.Garden, c); len(foods) > 0 {
 		o.Food = foods[0]
 	}
-	bloom := c.Harvest == crop.Bloom
-	if bloom {
+	if c.Harvest == crop.Bloom {
 		o.Food = m.bees
 	}
-	o.MealsFrom = e.Week
-	meals := 0.0
-	o.Meals = make([][]float32, len(g.Outcomes))
-	for f, out := range g.Outcomes {
-		o.OK[f] = out.OK
-		row := make([]float32, n)
-		for w := e.Week; w <= end; w++ {
-			if o.Food < 0 || c.MealKg <= 0 && !bloom {
-				break
-			}
-			v := 0.0
-			if bloom {
-				if out.OK && inBloom(out, m.p.Start+cal.Day(7*w)) {
-					v = 1
-				}
-			} else {
-				v = float64(out.Kg.At(w)) / c.MealKg
-			}
-			row[w-e.Week] = float32(v)
-			meals += v
-		}
-		o.Meals[f] = row
-	}
+	r := e.rowsTo(rowsKey{end, m.p.Start, o.Food >= 0})
+	o.Footprint, o.Minutes, o.TallFrom = r.footprint, r.minutes, r.tallFrom
+	o.OK, o.Meals, o.MealsFrom = r.ok, r.meals, r.mealsFrom
 	nf := float64(max(len(g.Outcomes), 1))
-	meals /= nf
+	meals := r.sum / nf
 	worth := 0.0
 	if o.Food >= 0 {
 		worth = m.p.Foods[o.Food].Worth
-		for k := range n {
-			if picked(o.Meals, k) {
-				o.Minutes[k] += c.MinutesPick / float64(max(c.BatchMin, 4))
-			}
-		}
 	}
 	o.RotationCost = rotationCost * meals * worth
 	o.Risk = riskCost * meals * worth * (1 - float64(g.Success)/nf)
 	return o
 }
 
-func picked(meals [][]float32, k int) bool {
+// picked reports whether an option gives something in a week in any future.
+func picked(o *season.Option, w int) bool { return anyAt(o.Meals, w-o.MealsFrom) }
+
+func anyAt(meals [][]float32, k int) bool {
 	for _, row := range meals {
-		if row[k] > 0 {
+		if k >= 0 && k < len(row) && row[k] > 0 {
 			return true
 		}
 	}
