@@ -29,6 +29,7 @@ type GoingRow struct {
 	OfTwenty    int // lasts the absence
 	Lost        string
 	Do          string
+	Easy        bool // a soaking on leaving is all it wants
 }
 
 // RoundRow is one space on the helper's sheet.
@@ -94,7 +95,7 @@ func going(in *Inputs, rows []DryRow, days, futures int) *Going {
 			continue
 		}
 		alive := ofTwenty(r.Answer.Survives.Never, futures)
-		g.First = append(g.First, GoingRow{Space: r.Space, Name: r.Name, OfTwenty: alive, Lost: lostWords(r.Answer, alive), Do: goingDo(r, alive, days)})
+		g.First = append(g.First, GoingRow{Space: r.Space, Name: r.Name, OfTwenty: alive, Lost: lostWords(r.Answer, alive), Do: goingDo(r, alive, days), Easy: goingEasy(r, alive, days)})
 		if r.shaded >= 0 && alive < needsHelp && r.shaded >= alive+shadeHelps {
 			g.Move = append(g.Move, fmt.Sprintf("%s: into half shade, out of the wind, close to the others. It then lasts in %d of 20, not %d. Wet it weighs about %.0f kg; two people, or wheels.",
 				sentenceName(r.Name), r.shaded, alive, r.wetKg))
@@ -215,9 +216,14 @@ func lostWords(a water.Answer, alive int) string {
 	return fmt.Sprintf("lost after about %s (%.0f to %.0f)", daysWords(a.Survives.Likely), math.Floor(a.Survives.Early), math.Ceil(a.Survives.Late))
 }
 
+// goingEasy reports whether a space lasts the absence and is not set back.
+func goingEasy(r DryRow, alive, days int) bool {
+	return alive >= needsHelp && r.Answer.OutDry.Likely >= 24*float64(days)
+}
+
 func goingDo(r DryRow, alive, days int) string {
 	switch {
-	case alive >= needsHelp && r.Answer.OutDry.Likely >= 24*float64(days):
+	case goingEasy(r, alive, days):
 		return "Soak it on leaving."
 	case alive >= needsHelp:
 		return fmt.Sprintf("Soak it on leaving. Dry, and set back, after about %s.", daysWords(r.Answer.OutDry.Likely/24))

@@ -13,6 +13,9 @@ import (
 type AwayPage struct {
 	Frame
 	Going   *reckon.Going
+	First   []reckon.GoingRow // what wants more than a soaking
+	Easy    []string          // the others
+	EasyOf  int               // of twenty, the least of them
 	Days    string
 	AskForm string
 	Says    string
@@ -41,7 +44,20 @@ func (s *site) away(r *http.Request, day *reckon.Day) (page, error) {
 	}
 	p.Going, p.Says = d.Going, d.Going.Words
 	p.Until = d.Going.Back.Long()
+	p.part()
 	return p, nil
+}
+
+// part sets the spaces that only want a soaking apart from those to see to.
+func (p *AwayPage) part() {
+	p.EasyOf = 20
+	for _, row := range p.Going.First {
+		if row.Easy {
+			p.Easy, p.EasyOf = append(p.Easy, row.Name), min(p.EasyOf, row.OfTwenty)
+			continue
+		}
+		p.First = append(p.First, row)
+	}
 }
 
 // decimal reads a number; a comma is taken as a decimal point.
