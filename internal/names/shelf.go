@@ -106,7 +106,7 @@ func (d *Desk) next(t *Tray, c *crop.Crop) {
 	switch {
 	case hardening:
 		t.Next = ledger.PutOut
-		t.Says = fmt.Sprintf("Hardening since %s. It takes %d to %d days: set out from about %s.", hard.On.Short(), hardEarly, hardLate, around(cal.Window{Early: hard.On + hardEarly, Likely: hard.On + (hardEarly+hardLate)/2, Late: hard.On + hardLate}))
+		t.Says = fmt.Sprintf("Hardening since %s. It takes %d to %d days: set out from %s.", hard.On.Short(), hardEarly, hardLate, around(cal.Window{Early: hard.On + hardEarly, Likely: hard.On + (hardEarly+hardLate)/2, Late: hard.On + hardLate}))
 	case !t.Prick.None() && d.Date < t.Ready.Early-hardEarly:
 		t.Next = ledger.PrickedOut
 		t.Says = "Prick out at the first true leaf, " + around(t.Prick) + "."

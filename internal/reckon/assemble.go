@@ -16,7 +16,7 @@ import (
 func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	in := r.in
 	d := &Day{
-		Garden: in.Garden.Name, Date: in.Date, Demo: in.Demo, Place: place(in.Garden.Place),
+		Garden: in.Garden.Name, Date: in.Date, Demo: in.Demo, Place: SayPlace(in.Garden.Place),
 		Weather: r.Place.Set.Words + r.sunWords(),
 	}
 	for w := range in.Weeks {
@@ -267,13 +267,20 @@ func (r *Result) nowNext(lines []Line, others []Else) (now, next string) {
 		if l.Standing {
 			continue
 		}
-		verb := "sown or planted"
-		if l.OnShelf != 0 {
-			verb = "set out"
-		}
-		return now, sentence(fmt.Sprintf("next: %s, %s, %s %s; %s", l.Crop, plants(l.Plants), verb, week(l.In.Likely), chance(l.OfTwenty)))
+		return now, sentence(fmt.Sprintf("next: %s, %s, %s %s; %s", l.Crop, plants(l.Plants), l.begun(), week(l.In.Likely), chance(l.OfTwenty)))
 	}
 	return now, "Nothing new is planned here yet."
+}
+
+// begun says how a planned line gets into the ground.
+func (l Line) begun() string {
+	if l.OnShelf != 0 || l.Way == "set" {
+		return pastVerb(crop.SetOut)
+	}
+	if l.Way == "plant" {
+		return pastVerb(crop.Plant)
+	}
+	return pastVerb(crop.Sow)
 }
 
 // idle counts the plan weeks in which nothing holds ground in a space.

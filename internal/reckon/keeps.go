@@ -160,13 +160,13 @@ func keepAnswer(k Keep, s standing) Answer {
 	case k.Either:
 		a.Verdict = sentence(k.Crop + " in " + k.SpaceName + ": either is fine")
 		a.Reason = "Pulling now or later makes less than a meal of difference."
-		a.Sure = "within the noise"
+		a.Sure = "the difference is smaller than the doubt"
 	case k.Best == 0:
 		a.Verdict = sentence(fmt.Sprintf("pull %s in %s this week", k.Crop, k.SpaceName))
-		a.Reason = fmt.Sprintf("It still gives %s; waiting to %s costs about %.0f.", span(now.MealsLow, now.MealsHigh), k.Choices[1].Pull.Short(), -k.Choices[1].Worth)
+		a.Reason = fmt.Sprintf("It still gives %s; waiting to %s costs %s.", span(now.MealsLow, now.MealsHigh), k.Choices[1].Pull.Short(), meals(-k.Choices[1].Worth))
 	default:
 		a.Verdict = sentence(fmt.Sprintf("keep %s in %s until about %s", k.Crop, k.SpaceName, b.Pull.Short()))
-		a.Reason = fmt.Sprintf("Until then it gives %s. Pulling now would cost about %.0f.", span(b.MealsLow, b.MealsHigh), math.Max(0, b.Worth-now.Worth))
+		a.Reason = fmt.Sprintf("Until then it gives %s. Pulling now would cost %s.", span(b.MealsLow, b.MealsHigh), meals(math.Max(0, b.Worth-now.Worth)))
 	}
 	if !k.Either && b.NextMakes >= 0 && k.Next != "" {
 		a.OfTwenty = b.NextMakes

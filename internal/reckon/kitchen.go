@@ -65,20 +65,35 @@ func (r *Result) kitchenOf(rows []FoodRow, weekOf []cal.Day) *Kitchen {
 		}
 	}
 	k.UseUp = append(k.UseUp, r.nearlyOver(len(k.WeekOf))...)
-	full, none := 0, 0
+	var full []string
+	none := 0
 	for _, row := range k.Rows {
 		switch n := row.Weeks[0].Enough; {
 		case row.Weeks[0].Wanted > 0 && n >= 10:
-			full++
+			full = append(full, row.Food)
 		case row.Weeks[0].Wanted > 0:
 			none++
 		}
 	}
-	k.Words = fmt.Sprintf("This week %d of the wanted foods are likely to be enough, %d are not.", full, none)
+	k.Words = kitchenSays(full, none)
 	if len(k.Rows) == 0 {
 		k.Words = "Nothing is wanted and nothing is ready in these weeks."
 	}
 	return k
+}
+
+// kitchenSays names what is likely enough this week, and counts what is not.
+func kitchenSays(full []string, short int) string {
+	s := "No wanted food is likely to be enough this week."
+	switch {
+	case len(full) > 0 && short == 0:
+		return sentence("likely enough this week: " + list(full))
+	case len(full) > 0:
+		s = sentence(fmt.Sprintf("likely enough this week: %s; too little of %s", list(full), plural(short, "other", "others")))
+	case short == 0:
+		s = "No food is wanted this week."
+	}
+	return s
 }
 
 func count(bs []bool) int {

@@ -78,7 +78,7 @@ func (r *Result) lesson(spaces []SpaceDay, book *crop.Book) *Lesson {
 			if !ok {
 				continue
 			}
-			line := LessonLine{Crop: c.Name, Plants: x.Plants, Standing: x.Standing, Way: "sown or planted", In: x.In, First: x.First, Until: x.Out, OfTwenty: x.OfTwenty}
+			line := LessonLine{Crop: c.Name, Plants: x.Plants, Standing: x.Standing, Way: x.begun(), In: x.In, First: x.First, Until: x.Out, OfTwenty: x.OfTwenty}
 			if x.OnShelf != 0 {
 				line.Way = "raised on the shelf, then set out"
 			}

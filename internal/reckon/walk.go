@@ -207,11 +207,11 @@ func (d *Day) minutesFor(ask WalkAsk, who PersonDay, known bool) (int, string) {
 	case ask.Minutes != 0:
 		return ask.Minutes, ""
 	case known && who.Minutes > 0:
-		return max(15, int(who.Minutes/7+0.5)), fmt.Sprintf("%s gives %.0f minutes a week: a day's share.", who.Name, who.Minutes)
+		return max(15, int(who.Minutes/7+0.5)), fmt.Sprintf("A day's share of the %s a week that %s gives.", minutesSaid(int(who.Minutes+0.5)), who.Name)
 	case known || d.Minutes == 0:
 		return AllMinutes, ""
 	}
-	return max(15, int(d.Minutes/7+0.5)), fmt.Sprintf("The garden has %.0f minutes a week: a day's share.", d.Minutes)
+	return max(15, int(d.Minutes/7+0.5)), fmt.Sprintf("A day's share of the garden's %s a week.", minutesSaid(int(d.Minutes+0.5)))
 }
 
 // fits takes tasks until the time is used: what ends today, then what presses
@@ -488,6 +488,8 @@ func minutesSaid(m int) string {
 		return fmt.Sprintf("%d minutes", m)
 	case m%60 == 0 && m == 60:
 		return "an hour"
+	case m%60 == 0:
+		return fmt.Sprintf("%d hours", m/60)
 	}
 	return fmt.Sprintf("%d h %02d min", m/60, m%60)
 }

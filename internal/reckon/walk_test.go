@@ -65,7 +65,7 @@ func TestWalkIsCutByWorth(t *testing.T) {
 		t.Errorf("after 10 of 30 minutes: stops %q, want bc: the list does not fill up again", got)
 	}
 	w := aDay().Walk(WalkAsk{})
-	if w.Stops[0].Where != "Stop 1 of 3, left side" || w.Flags[0].Minutes != 20 || w.Flags[1].Hollow || !strings.Contains(w.Share, "210 minutes a week") {
+	if w.Stops[0].Where != "Stop 1 of 3, left side" || w.Flags[0].Minutes != 20 || w.Flags[1].Hollow || !strings.Contains(w.Share, "share of the garden's 3 h 30 min a week") {
 		t.Errorf("the walk says %q, %+v, %q", w.Stops[0].Where, w.Flags, w.Share)
 	}
 }

@@ -154,8 +154,8 @@ func size(sp garden.Space) string {
 	return strings.Join(parts, ", ")
 }
 
-// place says where a garden lies.
-func place(p garden.Place) string {
+// SayPlace says where a garden lies.
+func SayPlace(p garden.Place) string {
 	ns, ew := "N", "E"
 	lat, lon := p.LatDeg, p.LonDeg
 	if lat < 0 {

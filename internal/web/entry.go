@@ -225,7 +225,7 @@ func (s *site) entryHub(w http.ResponseWriter, r *http.Request) {
 }
 
 func placeWords(g *garden.Garden) string {
-	return fmt.Sprintf("%.2f°, %.2f°", g.Place.LatDeg, g.Place.LonDeg)
+	return reckon.SayPlace(g.Place)
 }
 
 // weatherWords says where the weather comes from; none is true when nothing

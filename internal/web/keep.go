@@ -93,9 +93,38 @@ func (s *site) keep(r *http.Request, day *reckon.Day) (page, error) {
 		p.Says = "Pull or keep is asked of the full plan. It is being searched; open this page again in a minute."
 	}
 	if n := len(p.Questions); n > 0 {
-		p.Says = fmt.Sprintf("%s to decide, the most pressing first.", plural(n, "planting", "plantings"))
+		p.Says = keepSays(day.Keeps)
 	}
 	return p, nil
+}
+
+// keepSays answers for all of them: what to pull this week, else what goes
+// first and about when.
+func keepSays(keeps []reckon.Keep) string {
+	var pull []string
+	var first *reckon.Keep
+	either := 0
+	for i, k := range keeps {
+		switch {
+		case k.Either:
+			either++
+		case k.Best == 0:
+			pull = append(pull, k.Crop+" in "+k.SpaceName)
+		case first == nil || k.Choices[k.Best].Pull < first.Choices[first.Best].Pull:
+			first = &keeps[i]
+		}
+	}
+	s := "Nothing has to be pulled this week."
+	if len(pull) > 0 {
+		s = "Pull this week: " + strings.Join(pull, "; ") + "."
+	}
+	if keep := len(keeps) - len(pull) - either; keep > 0 {
+		s += fmt.Sprintf(" Keep %d; the first to go is %s in %s, about %s.", keep, first.Crop, first.SpaceName, first.Choices[first.Best].Pull.Short())
+	}
+	if either > 0 {
+		s += fmt.Sprintf(" For %d either is fine.", either)
+	}
+	return s
 }
 
 // nearest finds the choice closest to a day, the earlier one on a tie.
