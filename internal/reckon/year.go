@@ -163,11 +163,7 @@ func (r *YearRow) judge(date cal.Day) {
 	case r.Picks == 0:
 		r.CameWords = "No pick noted yet."
 	default:
-		r.CameWords = fmt.Sprintf("First pick %s, last %s, %d in all", r.First.Short(), r.Last.Short(), r.Picks)
-		if r.Weighed > 0 {
-			r.CameWords += fmt.Sprintf("; %s kg from %d weighed", number(r.Kg), r.Weighed)
-		}
-		r.CameWords += "."
+		r.CameWords = r.picksSaid()
 	}
 	f := r.Said
 	if f == nil {
@@ -203,6 +199,21 @@ func (r *YearRow) judge(date cal.Day) {
 			r.Differ = spaced(r.Differ) + "Yield inside the range."
 		}
 	}
+}
+
+// picksSaid tells when it was picked and what was weighed.
+func (r *YearRow) picksSaid() string {
+	s := "Picked once, " + r.First.Short()
+	if r.Picks > 1 {
+		s = fmt.Sprintf("First pick %s, last %s, %d in all", r.First.Short(), r.Last.Short(), r.Picks)
+	}
+	switch {
+	case r.Weighed == 0:
+		return s + "; not weighed."
+	case r.Weighed == r.Picks:
+		return s + fmt.Sprintf("; %s kg.", number(r.Kg))
+	}
+	return s + fmt.Sprintf("; %s kg from the %d weighed.", number(r.Kg), r.Weighed)
 }
 
 func spaced(s string) string {
@@ -297,20 +308,20 @@ func (y *YearSheet) sum() {
 	case len(y.Rows) == 0:
 		y.Words = "Nothing is known to have stood here in this year."
 	case y.Kept == 0:
-		y.Words = gaveWords(len(y.Rows), picked) + " No forecast was kept, so none is held against what came."
+		y.Words = gaveWords(len(y.Rows), picked) + " No forecast was kept to hold against what came."
 	case y.Judged == 0:
 		y.Words = gaveWords(len(y.Rows), picked) + " No forecast can be held against what came yet."
 	default:
-		y.Words = gaveWords(len(y.Rows), picked) + fmt.Sprintf(" First picks within the days that were forecast: %d of %d.", y.Held, y.Judged)
+		y.Words = gaveWords(len(y.Rows), picked) + fmt.Sprintf(" First picks on the days that were forecast: %d of %d.", y.Held, y.Judged)
 	}
 }
 
 // gaveWords says how many plantings stood and how many gave something.
 func gaveWords(stood, gave int) string {
 	if gave == 0 {
-		return plantingCount(stood) + " stood here; nothing was picked yet."
+		return plantingCount(stood) + ", none picked yet."
 	}
-	return fmt.Sprintf("%s stood here; picked from: %d.", plantingCount(stood), gave)
+	return fmt.Sprintf("%s, %d of them picked.", plantingCount(stood), gave)
 }
 
 func plantingCount(n int) string {

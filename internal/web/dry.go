@@ -250,7 +250,7 @@ func race(d *reckon.Dryness, rows []DryCard) *Race {
 }
 
 func raceBar(r DryCard, y, next, span float64, x func(float64) float64) RaceBar {
-	b := RaceBar{Name: clip(r.Name+": "+r.Hours, 48), Y: y, W: x(r.Answer.Dry.Likely) - raceLeft, Thick: r.Answer.Dry.Likely < next, Space: r.Space, BeforeNext: r.ByNextOf20}
+	b := RaceBar{Name: clip(clip(r.Name, max(12, 46-len([]rune(r.Hours))))+": "+r.Hours, 48), Y: y, W: x(r.Answer.Dry.Likely) - raceLeft, Thick: r.Answer.Dry.Likely < next, Space: r.Space, BeforeNext: r.ByNextOf20}
 	hours := append([]float64{}, r.Answer.Hours...)
 	sort.Float64s(hours)
 	for k, h := range hours {

@@ -13,7 +13,7 @@ import (
 func fixturePapers(d *reckon.Day) *reckon.Papers {
 	p := &reckon.Papers{
 		Order:   &reckon.Order{},
-		Kitchen: &reckon.Kitchen{WeekOf: d.WeekOf[:4], Words: "This week 4 of the wanted foods are likely to be enough, 2 are not.", UseUp: []string{"Kale: more than you want in the week of 5 October (14 of 20)."}},
+		Kitchen: &reckon.Kitchen{WeekOf: d.WeekOf[:4], Words: "Likely enough this week: salad, roots, herbs and berries; too little of 2 others.", UseUp: []string{"Kale: more than you want in the week of 5 October (14 of 20)."}},
 		Lesson:  &reckon.Lesson{From: today, Weeks: 60, Plants: 2},
 	}
 	for i, c := range fixtureCrops[:3] {
@@ -48,7 +48,7 @@ func fixturePapers(d *reckon.Day) *reckon.Papers {
 			t.Steps = append(t.Steps, s)
 		}
 		p.Turnovers = append(p.Turnovers, t)
-		y := reckon.YearSheet{Space: sp.ID, Name: sp.Name, Size: sp.Size, From: today - 365, To: today, Words: "2 plantings stood here; picked from: 1.", Change: "Sow a week sooner."}
+		y := reckon.YearSheet{Space: sp.ID, Name: sp.Name, Size: sp.Size, From: today - 365, To: today, Words: "2 plantings, 1 of them picked.", Change: "Sow a week sooner."}
 		for k := range min(i, 5) {
 			row := reckon.YearRow{Planting: fmt.Sprint(sp.ID, k), Crop: fixtureCrops[(i+k)%12].Name, Variety: "Red Anchor", Plants: 6, In: today - 300 + cal.Day(30*k), Guess: k == 0,
 				SaidWords: "Not kept.", CameWords: "No pick noted yet."}

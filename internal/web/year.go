@@ -66,7 +66,7 @@ type YearMark struct {
 // Sizes of the picture, in px.
 const (
 	yearPicWide = 366.0
-	yearPicRow  = 34.0
+	yearPicRow  = 31.0
 	yearPicTop  = 22.0
 )
 
@@ -109,7 +109,7 @@ func yearPic(y reckon.YearSheet) YearPic {
 	}
 	for i, row := range y.Rows {
 		top := yearPicTop + float64(i)*yearPicRow
-		m := YearMark{YearRow: row, No: i + 1, LabelY: top + 13, Y: top + 22, Foot: top + 30}
+		m := YearMark{YearRow: row, No: i + 1, LabelY: top + 12, Y: top + 20, Foot: top + 28}
 		m.Label = clip(fmt.Sprintf("%d %s", i+1, row.Crop), 36)
 		end := y.To
 		if row.Ended != 0 {
