@@ -407,3 +407,30 @@ func TestWordsAreShort(t *testing.T) {
 		}
 	}
 }
+
+// TestHotMonthsStrayLittle: in a month whose highest pass 33 °C on average days
+// stray as [GWGEN] found over the world's stations, 2.5 °C about the mean of dry
+// days, and rain and dry days lie further apart by some of a degree. A summer
+// of 26 °C keeps the spread that its daily range gives.
+func TestHotMonthsStrayLittle(t *testing.T) {
+	hot := &Normals{Name: "hot summer"}
+	for m := range hot.TmaxC {
+		w := math.Sin(2 * math.Pi * (float64(m) - 3) / 12) // warmest in July
+		hot.TmaxC[m], hot.TminC[m], hot.RainMM[m] = 26+10*w, 14+9*w, 70
+	}
+	site := Site{LatDeg: 31, LonDeg: -96, ElevM: 90}
+	set := Make(nil, hot, site, cal.Of(2022, 7, 1), Ask{Days: 31, N: 400, Seed: 5})
+	var sum, squares, n float64
+	for _, f := range set.Futures {
+		for _, d := range f.Days {
+			sum, squares, n = sum+d.TmaxC, squares+d.TmaxC*d.TmaxC, n+1
+		}
+	}
+	within(t, "spread of July's highest at a mean of 36 °C", math.Sqrt(squares/n-sum/n*sum/n), 2.5, 0.7, "Sommer and Kaplan 2017, dry days")
+	if sd := hotDaySpread(4.2, 26); sd != 4.2 {
+		t.Errorf("a summer of 26 °C strays %.2f °C, want the 4.2 of its range", sd)
+	}
+	if at, under := hotDaySpread(4.2, 35), hotDaySpread(4.2, 34.999); math.Abs(at-under) > 0.1 {
+		t.Errorf("the spread jumps from %.2f to %.2f °C at a mean of 35", under, at)
+	}
+}
