@@ -42,7 +42,8 @@ const (
 	softenDays    = 3.0  // days of softenSpanC above it that undo it: a day in growing warmth for cabbage seedlings ([CABHARD]), slower for rape (assumption)
 	softenSpanC   = 10.0
 	usualRangeC   = 10.0  // daily range, °C, that printed night figures are read with (assumption)
-	nightShare    = 0.28  // of the range lies the mean of the dark hours above the lowest (assumption: air cools to sunrise ever more slowly)
+	dayShare      = 0.5   // of the range lies a day's mean above its lowest: what growth goes by ([CUCDAY], [GRIMSTAD93])
+	nightShare    = 0.28  // and the mean of the dark hours, which pollen meets (assumption: air cools to sunrise ever more slowly)
 	coverHoldMM   = 130.0 // plant-available water in a metre of good medium, mm
 	tiredShare    = 0.5   // share of that water left when growth begins to slow
 	defaultDepthM = 0.3
@@ -144,16 +145,17 @@ func (a *Air) future(f int) {
 	rolling(a.mean28[o:o+a.n], means, 1-spellDays, 1)
 }
 
-// usualNight is the lowest of a night of usual daily range that is as warm
-// through the dark hours: printed night figures mean the lowest of such nights.
-func usualNight(lo, hi float64) float64 { return lo + nightShare*(hi-lo-usualRangeC) }
+// usualNight is the lowest of a day of usual range whose mean (dayShare), or
+// whose dark hours (nightShare), are as warm: printed night figures mean the
+// lowest of such days. Down to nights of 10 °C young plants go by the day's mean.
+func usualNight(lo, hi, share float64) float64 { return lo + share*(hi-lo-usualRangeC) }
 
-// night is usualNight, and the lamp shelf's own warmth indoors.
+// night is usualNight for growth, and the lamp shelf's own warmth indoors.
 func (a *Air) night(lo, hi float64) float64 {
 	if a.env.Indoor {
 		return lo
 	}
-	return usualNight(lo, hi)
+	return usualNight(lo, hi, dayShare)
 }
 
 // rolling sets out[i] to the mean of in over [i+from, i+to), cut at the ends.

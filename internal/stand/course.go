@@ -35,6 +35,7 @@ type course struct {
 	bear     float32 // reference days from midwinter to the first pick of the year
 	restH    float32 // hours of winter cold asked
 	bolt     float32 // reference days of inducing days to bolt
+	long     float32 // reference days of long days that bolt it without the cold it otherwise asks; 0 = never
 	vern     float32 // days of cold asked
 	vernAt   float32 // development at which cold begins to count
 	born     float32 // maturity at the start, for frost
@@ -162,6 +163,9 @@ func (co *course) bolting(c *crop.Crop) {
 			leaves -= c.NurseryWeeks.Value
 		}
 		co.vernAt = float32(max(0, leaves) * leafDays * leafPace(c))
+		if c.BoltDayH.Value > 0 {
+			co.long = float32(longDayBolt(c)) * co.goal
+		}
 		return
 	}
 	co.bolt = float32(longDayBolt(c)) * co.goal

@@ -7,6 +7,7 @@ import "bedweek/internal/crop"
 // at a seed-zone temperature, and the share of seeds that come up.
 type emergence struct {
 	rate, share [germSteps]float32
+	usual       float64 // share that comes up in the best soil
 }
 
 const (
@@ -26,6 +27,7 @@ func newEmergence(c *crop.Crop) *emergence {
 		t := float64(i) * germStepC
 		e.rate[i] = float32(c.EmergeRate(t))
 		e.share[i] = float32(c.EmergeShare(t))
+		e.usual = max(e.usual, c.EmergeShare(t))
 	}
 	return e
 }

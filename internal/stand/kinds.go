@@ -56,9 +56,14 @@ func slowBolting(c *crop.Crop) *crop.Crop {
 	return &s
 }
 
-// cutYoung is a leaf crop that is cut whole, sown thick and cut young; nil for others.
+// cutYoung is a leaf crop that is cut whole, sown thick and cut young; nil for
+// others, and for those that take longer than baby leaf is waited for.
 func cutYoung(c *crop.Crop) *crop.Crop {
-	if c.Class != "leaf" || c.Harvest != crop.CutAgain || c.Perennial || c.HarvestDays.Value > c.DaysFromSow.Value || c.DaysFromSow.Value == 0 {
+	days := c.DaysFromSow.Value
+	if c.Class != "leaf" || c.Perennial || days == 0 {
+		return nil
+	}
+	if c.Harvest == crop.CutAgain && c.HarvestDays.Value > days || c.Harvest == crop.Once && days > youngDays {
 		return nil
 	}
 	y := *c
@@ -67,7 +72,10 @@ func cutYoung(c *crop.Crop) *crop.Crop {
 	return &y
 }
 
-const youngShare = 0.6 // of the printed days to leaves of a hand's length: rocket in three to four weeks of six ([COOKHAM])
+const (
+	youngDays  = 60  // printed days up to which a crop pulled whole is also sown for baby leaf: pak choi, tatsoi (common practice)
+	youngShare = 0.6 // of the printed days to leaves of a hand's length: rocket in three to four weeks of six ([COOKHAM])
+)
 
 // atLow and atHigh move a figure to an end of its range and tell whether that
 // changed it.
@@ -106,7 +114,7 @@ func (t *Table) as(c *crop.Crop) *Table {
 
 // byKinds puts, for starts that do not work with the middle variety, the trial
 // of a kind with which they do. Quick kinds are taken in seasons in which the
-// middle one has no best day: growers choose them where time is short.
+// middle one has hardly a best day: growers choose them where time is short.
 func (t *Table) byKinds(trials []trial, way crop.Way, step int) {
 	t.tryKind(SlowBolt, slowBolting(t.Crop), trials, way, step, func(tr *trial) bool { return tr.cause == Bolted })
 	if way == crop.Sow {
@@ -124,9 +132,9 @@ func (t *Table) byKinds(trials []trial, way crop.Way, step int) {
 				do((s[0] + k) % len(trials))
 			}
 		}
-		whole := false
-		inSpan(func(i int) { whole = whole || trials[i].best })
-		if whole {
+		best := 0
+		inSpan(func(i int) { best += step * boolInt(trials[i].best) })
+		if best > closeDays {
 			inSpan(func(i int) { trials[i] = middle[i] })
 		}
 	}

@@ -22,6 +22,7 @@ type plant struct {
 	v      float32 // reference days since it took hold
 	vern   float32 // cold days
 	bolt   float32 // inducing days
+	drawn  float32 // inducing days without cold, where long days alone are enough
 	spring float32 // reference days since the equinox after a winter stood
 	held   float32 // reference days since ready
 	scale  float32 // kg of a full yield here and in this world
@@ -50,7 +51,7 @@ const (
 	seedLoss     = 0.988 // share of seed left after each day in the ground (assumption)
 	warmSeedLoss = 0.98  // the same for seed that wants 10 °C and rots below
 	warmSeedC    = 10.0
-	seedLeast    = 0.35 // share of seed up that makes a stand
+	seedLeast    = 0.35 // share of the seed usually up that makes a stand: it is sown for its kind's germination
 	nightSlackC  = 2.0  // a mean of ten nights this far below the printed least night still passes
 	soilSlackC   = 3.0  // the daily mean runs this far below what a gardener reads in a bed by day
 )
@@ -206,7 +207,7 @@ func (p *plant) emerge(i *int) Cause {
 		if done >= 1 {
 			share := p.t.germ.bestShare(float64(warm/float32(n)), soilSwingC)
 			alive := share * p.t.world(p.f).Emerge * math.Pow(keep, float64(n))
-			if alive < seedLeast && !p.standing {
+			if alive < seedLeast*p.t.germ.usual && !p.standing {
 				return NotUp
 			}
 			return Fine
@@ -256,18 +257,34 @@ func (p *plant) step(i int) fate {
 	if p.stems(i) {
 		return bolted
 	}
-	if !p.bolts || p.v < p.co.vernAt {
-		return lives
-	}
-	if p.vern < p.co.vern {
-		p.vern = max(0, p.vern+r.vern)
-		return lives
-	}
-	p.bolt += r.bolt
-	if p.bolt > p.co.bolt {
+	if p.bolts && p.induced(i) {
 		return bolted
 	}
 	return lives
+}
+
+// induced adds a day of cold or of long days and reports that they have sent
+// the plant to seed.
+func (p *plant) induced(i int) bool {
+	r, co := &p.day[i], p.co
+	if p.v < co.vernAt {
+		return false
+	}
+	if co.long > 0 {
+		if p.drawn += r.bolt; p.drawn > co.long {
+			return true
+		}
+	}
+	if p.vern < co.vern {
+		p.vern = max(0, p.vern+r.vern)
+		return false
+	}
+	day := r.bolt
+	if co.long > 0 {
+		day = r.dev * afterCold(p.t.air.dayH[i])
+	}
+	p.bolt += day
+	return p.bolt > co.bolt
 }
 
 // limit is the night that kills the plant as old and as hardened as it is:

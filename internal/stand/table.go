@@ -86,9 +86,7 @@ func (t *Table) fill() {
 		open := 1.0
 		for i := range a.n {
 			lo, hi := float64(a.tmin[o+i]), float64(a.tmax[o+i])
-			night := a.night(lo, hi)
-			chill := chillCheck(c, night)
-			dev := warm.over(lo, hi) * pace * chill
+			dev := warm.over(lo, hi) * pace * chillCheck(c, a.night(lo, hi))
 			r := &t.rates[o+i]
 			em := t.germ.over(float64(a.soil[o+i]), soilSwing*(hi-lo))
 			r.emerge = float32(em / fieldSlow)
@@ -102,10 +100,11 @@ func (t *Table) fill() {
 			r.bolt = float32(dev * boltShare(c, float64(a.dayH[i]), hi))
 			r.set = 1
 			if fruit && !a.env.Indoor {
+				dark := usualNight(lo, hi, nightShare)
 				if t.shy { // buds are hurt in the fortnight before they open ([FABAHEAT])
 					hi = max(hi, float64(a.warm14[o+i]))
 				}
-				r.set = float32(setShare(c, night, hi))
+				r.set = float32(setShare(c, dark, hi))
 			}
 		}
 	}
@@ -157,16 +156,18 @@ func coldDay(c *crop.Crop, lo, hi float64) float64 {
 	return n / float64(len(dayShape))
 }
 
+// afterCold weighs a day's development by its length once the cold was had.
+func afterCold(dayH float32) float32 {
+	return max(0, min(1, (dayH-longEnoughH)/boltRampH))
+}
+
 // boltShare weighs a day's development by its length, and by its warmth for
 // crops that bolt in long days alone.
 func boltShare(c *crop.Crop, dayH, hi float64) float64 {
 	from := c.BoltDayH.Value
 	switch {
-	case vernalises(c):
-		if from == 0 {
-			from = longEnoughH
-		}
-		return clamp01((dayH - from) / boltRampH)
+	case from == 0 && vernalises(c):
+		return float64(afterCold(float32(dayH)))
 	case from > 0:
 		return clamp(boltPerH*math.Pow(max(0, dayH-from), 1.5), 0, boltMost) * (boltCool + (1-boltCool)*clamp01((hi-15)/10))
 	}

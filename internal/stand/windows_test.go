@@ -104,6 +104,28 @@ func TestSpinachHasTwoSeasons(t *testing.T) {
 	}
 }
 
+// TestPakChoiInLongDays: sown in May and June for the longest days pak choi of
+// the middle kind runs to seed before it is cut, and kinds slow to bolt are sown;
+// from the turn of July on any kind does (common practice: from late July).
+func TestPakChoiInLongDays(t *testing.T) {
+	a := NewAir(seattle(t, 60))
+	w := a.Windows(fromBook(t, "pak-choi"), 5)[0]
+	for _, tt := range []struct {
+		month, day int
+		kind       Kind
+		best       bool
+	}{{5, 20, SlowBolt, false}, {6, 10, SlowBolt, false}, {7, 25, "", true}, {8, 10, "", true}} {
+		x := slices.MinFunc(w.Tries, func(a, b Try) int {
+			d := cal.Of(2018, time.Month(tt.month), tt.day).YearDay()
+			return abs(a.Day.YearDay()-d) - abs(b.Day.YearDay()-d)
+		})
+		if !x.Works || x.Kind != tt.kind || x.Best != tt.best {
+			t.Errorf("pak choi sown on %d/%d: works %v with %q, best %v; want it to work with %q, best %v", tt.day, tt.month, x.Works, x.Kind, x.Best, tt.kind, tt.best)
+		}
+	}
+	t.Logf("pak choi works %+v, best %+v", w.Works, w.Best)
+}
+
 // TestQuickKinds: where summers are short for a crop the window is that of
 // quick kinds and says so; where the middle one does its best nearby it is not widened.
 func TestQuickKinds(t *testing.T) {
@@ -128,7 +150,7 @@ func TestYoungLeaves(t *testing.T) {
 	for _, tt := range []struct {
 		id    crop.ID
 		young bool
-	}{{"arugula", true}, {"mustard-greens", true}, {"kale", false}, {"parsley", false}, {"radish", false}} {
+	}{{"arugula", true}, {"mustard-greens", true}, {"pak-choi", true}, {"kale", false}, {"parsley", false}, {"radish", false}} {
 		w := a.Table(fromBook(t, tt.id), nil).Window(crop.Sow, 5)
 		if got := slices.ContainsFunc(w.Kinds, func(k KindRange) bool { return k.Kind == CutYoung }); got != tt.young {
 			t.Errorf("%s by the Thames: cut young %v in %+v, want %v ([COOKHAM]: rocket in three to four weeks)", tt.id, got, w.Kinds, tt.young)
