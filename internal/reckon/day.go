@@ -62,6 +62,7 @@ type Task struct {
 	Event     string   // ledger kind the "did it" button writes: "sown", "set out", "picked", "pulled", "looked", "watered", or EventDone
 	Who       []string // people who can reach it
 	Reach     []Reach  // each person, with why not
+	How       string   // how many, how deep, how far apart; how it is taken; "" = nothing to add
 	Rule      string   // when it is done, in a line; "" = it is computed
 	Basis     string   // where the rule comes from
 	Delay     string   // what a day's wait costs, in words

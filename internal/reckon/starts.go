@@ -67,6 +67,7 @@ func (r *Result) startTasks() []Task {
 		if s, ok := r.trayOf(o); ok {
 			t.Planting, t.Object = s.id, named(s.crop, s.variety, s.oneOf)
 		}
+		t.How = howStart(e.Way, e.Crop, b.plants)
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
 		n := ofTwenty(e.Growth.Success, r.in.Futures)
 		last, loss := r.wait(b.option)
@@ -242,6 +243,7 @@ func (r *Result) shelfTasks() []Task {
 			t = r.task(shelf, "sow", "", o.ID)
 		}
 		t.Verb, t.Object, t.Crop, t.Count, t.Event = "sow", named(e.Crop, r.lotVariety(o.Crop), nil), o.Crop, b.plants, "sown"
+		t.How = howShelf(e.Crop, b.plants)
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
 		last, loss := r.wait(b.option)
 		loss *= r.given(b.ids)

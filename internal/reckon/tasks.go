@@ -118,6 +118,7 @@ func (r *Result) pickTasks() []Task {
 		}
 		t := r.task(s.space, "pick", named(s.crop, s.variety, s.oneOf), s.id)
 		t.Crop, t.Event, t.Minutes = string(s.crop.ID), "picked", int(s.crop.MinutesPick+0.5)
+		t.How = howPick(s.crop)
 		t.Until = m.p.Start + 6
 		t.Pressing = s.crop.Harvest == crop.Fruiting || s.crop.Harvest == crop.Flush
 		k := ofTwenty(n, len(now))

@@ -192,14 +192,7 @@ func (r *Result) work(t *Turnover, sp garden.Space) {
 			tools["a trowel"] = true
 			step(fmt.Sprintf("Plant %d of %s, %.0f cm apart.", l.Plants, l.Crop, 100*c.SpacingM.Value), fmt.Sprintf("Makes it in %d of 20.", l.OfTwenty), "")
 		} else {
-			deep := ""
-			if c.SowDepthMM.Known() {
-				deep = fmt.Sprintf(", %.0f to %.0f mm deep", c.SowDepthMM.Low, c.SowDepthMM.High)
-				if c.SowDepthMM.Low == c.SowDepthMM.High {
-					deep = fmt.Sprintf(", %.0f mm deep", c.SowDepthMM.Low)
-				}
-			}
-			step(fmt.Sprintf("Sow %s for %s, to stand %.0f cm apart%s.", l.Crop, plants(l.Plants), 100*c.SpacingM.Value, deep),
+			step(fmt.Sprintf("Sow %s for %s, to stand %.0f cm apart%s.", l.Crop, plants(l.Plants), 100*c.SpacingM.Value, sowDepth(c)),
 				fmt.Sprintf("Makes it in %d of 20. How many seeds: see the seed order.", l.OfTwenty), "")
 		}
 		t.Minutes += int(c.MinutesStart + 0.5)

@@ -161,7 +161,7 @@ func fixtureTasks() []reckon.Task {
 	return []reckon.Task{
 		{ID: "gate-bed.pick.gate-bed-now", Space: "gate-bed", SpaceName: "Gate bed", Verb: "pick", Object: "the kale", Planting: "gate-bed-now", Crop: "kale", Event: "picked", Minutes: 10, Pressing: true, Until: today + 3, Who: []string{"Ann", "Ben"},
 			Answer: ans("Pick the kale in the gate bed.", "The lower leaves toughen within days.", "likely (15 of 20)", 15, "Leaves longer than your hand come first.", "A frost sweetens them: then wait.", "")},
-		{ID: "strip.plant.garlic", Space: "strip", SpaceName: "Fence strip", Verb: "sow", Object: "garlic", Crop: "garlic", Count: 40, Event: "sown", Minutes: 25, Pressing: true, Until: today + 18, Who: []string{"Ben"},
+		{ID: "strip.plant.garlic", Space: "strip", SpaceName: "Fence strip", Verb: "sow", Object: "garlic", Crop: "garlic", Count: 40, Event: "sown", How: "40 plants, 15 cm apart.", Minutes: 25, Pressing: true, Until: today + 18, Who: []string{"Ben"},
 			Answer: ans("Set 40 garlic cloves in the fence strip.", "Roots need a month before the ground is cold.", "very likely (18 of 20)", 18, "Is the soil crumbly, not sticky?", "Standing water after rain: then use the third bed.", "Before you drive a post, have buried lines marked. Local rules come first.")},
 		{ID: "bag-3.pull.bag-3-now", Space: "bag-3", SpaceName: "Third bag", Verb: "pull", Object: "the broad beans", Planting: "bag-3-now", Crop: "broad-bean", Event: "pulled", Minutes: 15, Pressing: true,
 			Answer: ans("Pull the broad beans in the third bag.", "They give nothing more, and spinach waits.", "about even (11 of 20)", 11, "Are there flowers? Then keep them a week.", "Three mild weeks ahead.", "A wet bag of this size is heavy. Split the load or ask for help.")},

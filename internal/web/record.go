@@ -44,6 +44,9 @@ func (s *site) recordDone(r *http.Request, day *reckon.Day, t reckon.Task, count
 	if err != nil {
 		return done{}, err
 	}
+	if kind == ledger.Named {
+		return done{event: e, words: "Noted: nobody could tell yet. " + name(t.Object) + " is asked about again later.", back: "/", undo: true}, nil
+	}
 	return done{event: e, words: "Saved: " + t.Verb + " " + t.Object + ".", back: "/", undo: true}, nil
 }
 

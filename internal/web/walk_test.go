@@ -169,6 +169,22 @@ func TestASheetSaysACautionOnce(t *testing.T) {
 	}
 }
 
+// TestAStopSaysHow: whoever does it for the first time reads how many and how
+// far apart on the stop itself, and on the printed day.
+func TestAStopSaysHow(t *testing.T) {
+	d := richDay()
+	shown := handler(t, &fakeGarden{day: d})
+	for i, st := range d.Walk(reckon.WalkAsk{}).Stops {
+		page := open(t, shown, stopAt(i+1)).words()
+		if got := strings.Contains(page, "How: "); got != (st.How != "") {
+			t.Errorf("stop %d says how: %v, and its task %q", st.No, got, st.How)
+		}
+		if st.How != "" && (!strings.Contains(page, st.How) || strings.Count(open(t, shown, "/").words(), st.How) != 2) { // folded in the list, and for paper
+			t.Errorf("stop %d does not say %q, or the day not in both its lists", st.No, st.How)
+		}
+	}
+}
+
 // TestModesAreKept sets each mode by its form and sees it on the next page.
 func TestModesAreKept(t *testing.T) {
 	h := handler(t, &fakeGarden{day: richDay()})
