@@ -14,23 +14,24 @@ import (
 // CropPage is all that is known of one crop here.
 type CropPage struct {
 	Frame
-	View    *reckon.CropView
-	Slug    string
-	Years   []YearPicture
-	Germ    []GermColumn
-	Grown   *StartPicture
-	Spaces  []Option
-	Ways    []Option
-	Weeks   []Option
-	Sorts   []Option // varieties
-	Own     []OwnItem
-	Figure  FigureForm
-	FormAsk string
-	Query   string // of this page as it was asked for, without what is said once
-	Query1  string // the same for a link that adds to it
-	Stale   bool   // the plan does not know the last figure yet
-	Problem string
-	Faults  faults
+	View       *reckon.CropView
+	Slug       string
+	Years      []YearPicture
+	Germ       []GermColumn
+	GermShares bool // how many seeds come up is known at some warmth
+	Grown      *StartPicture
+	Spaces     []Option
+	Ways       []Option
+	Weeks      []Option
+	Sorts      []Option // varieties
+	Own        []OwnItem
+	Figure     FigureForm
+	FormAsk    string
+	Query      string // of this page as it was asked for, without what is said once
+	Query1     string // the same for a link that adds to it
+	Stale      bool   // the plan does not know the last figure yet
+	Problem    string
+	Faults     faults
 }
 
 // OwnItem is an own figure with its way back.
@@ -84,7 +85,7 @@ func (s *site) cropPage(r *http.Request, day *reckon.Day, form url.Values) (*Cro
 	for i, w := range v.Ways {
 		p.Years = append(p.Years, drawYear(w, d.YearFrom(), d.Date(), string(rune('a'+i))))
 	}
-	p.Germ = drawGerm(v.Germ)
+	p.Germ, p.GermShares = drawGerm(v.Germ), sharesKnown(v.Germ)
 	if v.Start != nil {
 		p.Grown = drawStart(v.Start)
 		for _, w := range v.Start.Ways {

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"math"
+	"slices"
 	"strings"
 
 	"bedweek/internal/cal"
@@ -251,14 +252,19 @@ type GermColumn struct {
 }
 
 const (
-	germSeed = 6.0
-	germTop  = 34.0
-	germStep = 39.0
+	germSeed  = 6.0
+	germTop   = 34.0
+	germStep  = 39.0
+	germUnder = 36.0 // below the columns' foot: the bar and the warmth
 )
 
-// drawGerm places the columns.
+// drawGerm places the columns; where no share of any warmth is known they hold
+// the days alone.
 func drawGerm(rows []reckon.GermRow) []GermColumn {
-	foot := germTop + 20*germSeed
+	foot := germTop
+	if sharesKnown(rows) {
+		foot += 20 * germSeed
+	}
 	var out []GermColumn
 	for i, r := range rows {
 		c := GermColumn{GermRow: r, X: 24 + germStep*float64(i), FootY: foot, Of20: -1, Days1: "not known", Pct1: "not known", Label: fmt.Sprintf("%.0f", r.SoilC)}
@@ -276,6 +282,19 @@ func drawGerm(rows []reckon.GermRow) []GermColumn {
 		out = append(out, c)
 	}
 	return out
+}
+
+// sharesKnown reports whether it is known at any warmth how many seeds come up.
+func sharesKnown(rows []reckon.GermRow) bool {
+	return slices.ContainsFunc(rows, func(r reckon.GermRow) bool { return r.PctKnown })
+}
+
+// GermTall is the height of the picture of emergence.
+func (p CropPage) GermTall() float64 {
+	if len(p.Germ) == 0 {
+		return 0
+	}
+	return p.Germ[0].FootY + germUnder
 }
 
 // seeds is a dotted stroke of seeds from-th to to-th.
