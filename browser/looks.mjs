@@ -71,6 +71,12 @@ export const small = (page, least = 44) => page.evaluate(least =>
     .filter(([, r]) => r.width < least - 0.5 || r.height < least - 0.5)
     .map(([e, r]) => `${e.tagName} "${(e.textContent || e.name).trim().slice(0, 30)}" ${Math.round(r.width)}x${Math.round(r.height)}`), least);
 
+// unseen lists fields and buttons that stay out of sight with everything folded
+// out, so that nobody could use them; what is hidden on purpose says so.
+export const unseen = page => page.evaluate(() =>
+  [...document.querySelectorAll('input:not([type=hidden]), select, textarea, button')].filter(e => !e.checkVisibility() && !e.closest('[hidden]'))
+    .map(e => `${e.tagName} "${e.name}"`));
+
 // axeFaults are what WCAG 2.2 AA, best practice and a contrast of 7:1 find; or
 // the rules named.
 export async function axeFaults(page, rules) {
@@ -88,6 +94,7 @@ export async function axeFaults(page, rules) {
 // stayed text.
 export async function sound(page, word, least = 44) {
   await unfold(page);
+  assert.deepEqual(await unseen(page), [], `${word}: out of sight`);
   assert.deepEqual(await wide(page), [], `${word}: sticks out`);
   assert.deepEqual(await small(page, least), [], `${word}: too small`);
   assert.deepEqual(await axeFaults(page), [], word);
