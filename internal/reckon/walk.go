@@ -445,7 +445,7 @@ func (w *Walk) sum() string {
 	case len(w.Stops) == 1:
 		s = fmt.Sprintf("One stop, about %s.", minutesSaid(w.Minutes))
 	default:
-		s = fmt.Sprintf("%d stops, about %s.", len(w.Stops), minutesSaid(w.Minutes))
+		s = fmt.Sprintf("%d stops, about %s.", len(w.Stops), minutesSaid(roughly(w.Minutes)))
 	}
 	switch {
 	case now == 0 && soon == 0 && len(w.Stops) > 0:
@@ -492,6 +492,14 @@ func minutesSaid(m int) string {
 		return fmt.Sprintf("%d hours", m/60)
 	}
 	return fmt.Sprintf("%d h %02d min", m/60, m%60)
+}
+
+// roughly rounds an hour and more to five minutes: nobody knows it closer.
+func roughly(m int) int {
+	if m < 60 {
+		return m
+	}
+	return (m + 2) / 5 * 5
 }
 
 // inOrder sorts tasks in walking order; within a space what presses first.
