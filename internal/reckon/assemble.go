@@ -118,11 +118,18 @@ func (r *Result) spare() []string {
 			}
 		}
 		if left := s.count - used; left > 0 {
-			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d %s no place in the plan%s; give them away, or pot on as spares",
-				named(s.crop, s.variety, s.oneOf), plants(left), s.count, hasOrHave(left), r.whySpare(s, used))))
+			out = append(out, sentence(fmt.Sprintf("%s on the shelf: %s of %d %s no place in the plan%s; %s",
+				named(s.crop, s.variety, s.oneOf), plants(left), s.count, hasOrHave(left), r.whySpare(s, used), giveAway(left))))
 		}
 	}
 	return out
+}
+
+func giveAway(n int) string {
+	if n == 1 {
+		return "give it away, or pot it on as a spare"
+	}
+	return "give them away, or pot on as spares"
 }
 
 func hasOrHave(n int) string {

@@ -465,7 +465,7 @@ func (h *habit) put(space, w int, c *crop.Crop, most int) int {
 		o.ShelfFrom = w - e.Growth.ShelfWeeks
 		if tray := trayFor(h.stays, e); tray != "" {
 			o.ShelfFrom, o.MaxTotal = noShelf, tray
-			o.Bonus = potWorth
+			o.Bonus = potWeek * float64(e.Growth.ShelfWeeks)
 		} else if o.ShelfFrom < 0 {
 			if way = crop.Sow; !hasWay(c, way) {
 				return 0

@@ -90,7 +90,7 @@ func afterwards(in *Inputs, plan *model, came *Place, stays []standing) *model {
 	for i := range p.Options {
 		o := &p.Options[i]
 		x := plan.option(in, &lived[plan.entry[i]], o.End)
-		o.Meals, o.MealsFrom, o.OK, o.Risk, o.RotationCost, o.Minutes = x.Meals, x.MealsFrom, x.OK, x.Risk, x.RotationCost, x.Minutes
+		o.Meals, o.MealsFrom, o.OK, o.Risk, o.RotationCost, o.AtRisk, o.Minutes = x.Meals, x.MealsFrom, x.OK, x.Risk, x.RotationCost, x.AtRisk, x.Minutes
 	}
 	for i, o := range best.p.Options {
 		e := best.entries[best.entry[i]]

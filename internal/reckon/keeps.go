@@ -125,11 +125,11 @@ func (r *Result) keep(ctx context.Context, study *season.Study, i int) (Keep, bo
 }
 
 // preferPlan takes the plan's own pull week as best when no other is clearly
-// better, so that the pages tell one story.
+// better, by twice the noise, so that the pages tell one story.
 func (r *Result) preferPlan(k *Keep, i int) {
 	own := r.Problem.Start + cal.Day(7*r.Plan.Pull[i]+6)
 	for j, c := range k.Choices {
-		if c.Pull == own && c.Worth > k.Choices[k.Best].Worth-noise {
+		if c.Pull == own && c.Worth > k.Choices[k.Best].Worth-2*noise {
 			k.Best = j
 		}
 	}

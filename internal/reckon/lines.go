@@ -26,12 +26,15 @@ func (r *Result) plantedLine(k int) Line {
 	if e.Way == crop.SetOut {
 		l.OnShelf = e.Day - cal.Day(7*e.Growth.ShelfWeeks)
 	}
+	l.Variety = r.lotVariety(string(e.Crop.ID))
+	if s, ok := r.trayOf(o); ok {
+		l.OnShelf, l.Variety = s.since.Likely, s.variety
+	}
 	cut := m.p.Start + cal.Day(7*o.End+6)
 	if o.End < m.p.Weeks-1 && cut < l.Out.Late {
 		l.Out = clip(l.Out, cut)
 		l.Last = clip(l.Last, cut)
 	}
-	l.Variety = r.lotVariety(string(e.Crop.ID))
 	l.Reasons = r.reasons(o, e, pl.Plants)
 	return l
 }
@@ -139,7 +142,7 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 	} else if o.Food >= 0 {
 		sum := float64(n) * mealsOf(&o)
 		out = append(out, fmt.Sprintf("Gives %s of %s.", meals(sum), m.foods[o.Food]))
-		if wanted := wantedWhile(&m.p.Foods[o.Food], o); sum > plenty*wanted {
+		if wanted := wantedWhile(&m.p.Foods[o.Food], &o, m.p.Foods[o.Food].Shelf); sum > plenty*wanted {
 			out[0] = fmt.Sprintf("Gives %s of %s, more than the %.0f wanted then: some to give away.", meals(sum), m.foods[o.Food], wanted)
 		}
 	}
@@ -164,8 +167,8 @@ func (r *Result) reasons(o season.Option, e Entry, n int) []string {
 const plenty = 1.5
 
 // wantedWhile is how many meals of its food are wanted in the weeks in which an
-// option is picked and what is picked last still keeps.
-func wantedWhile(food *season.Food, o season.Option) float64 {
+// option is picked and what is picked last still keeps, so many weeks.
+func wantedWhile(food *season.Food, o *season.Option, keeps int) float64 {
 	first, last := -1, -1
 	for _, row := range o.Meals {
 		for k, v := range row {
@@ -178,7 +181,7 @@ func wantedWhile(food *season.Food, o season.Option) float64 {
 		}
 	}
 	sum := 0.0
-	for w := max(first, 0); first >= 0 && w <= min(last+food.Shelf, len(food.Want)-1); w++ {
+	for w := max(first, 0); first >= 0 && w <= min(last+keeps, len(food.Want)-1); w++ {
 		sum += food.Want[w]
 	}
 	return sum

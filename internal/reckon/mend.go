@@ -421,7 +421,7 @@ func (r *Result) mendDays(out *Mend, o *season.Option, e Entry, h *Hole, food in
 		last = x
 	}
 	switch {
-	case e.Way == crop.SetOut && o.ShelfFrom == noShelf:
+	case e.Way == crop.SetOut && isTray(*o):
 		out.Verb, out.From, out.By = "set out", e.Day, last.Day
 	case e.Way == crop.SetOut:
 		out.Verb, out.SetOut = "sow on the shelf", e.Day

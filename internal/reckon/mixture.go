@@ -2,6 +2,7 @@ package reckon
 
 import (
 	"math"
+	"slices"
 	"sort"
 	"strings"
 
@@ -93,6 +94,25 @@ func mealsOf(o *season.Option) float64 {
 		}
 	}
 	return sum / float64(max(len(o.Meals), 1))
+}
+
+// raised names the pots at hand that a must is met from: a person who raised
+// them does not sow the same again. None where they are too few for it, or no
+// week comes to set them out.
+func (m *model) raised(q season.Must) []string {
+	var groups []string
+	pots := 0
+	for _, o := range m.p.Options {
+		if o.Crop != q.Crop || q.Space >= 0 && o.Space != q.Space || !isTray(o) || slices.Contains(groups, o.MaxTotal) {
+			continue
+		}
+		groups = append(groups, o.MaxTotal)
+		pots += m.p.Totals[o.MaxTotal]
+	}
+	if pots < q.Plants {
+		return nil
+	}
+	return groups
 }
 
 // isTray reports whether an option sets out pots at hand.

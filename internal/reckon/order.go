@@ -95,7 +95,7 @@ func (r *Result) orderBatches() []orderBatch {
 	for _, pl := range r.Plan.Plantings {
 		o := m.p.Options[pl.Option]
 		e := m.entries[m.entry[pl.Option]]
-		if e.Way == crop.SetOut && o.ShelfFrom == noShelf {
+		if isTray(o) {
 			continue // from a tray that is there
 		}
 		b := orderBatch{crop: e.Crop, way: e.Way, on: e.Day, verb: "sow", plants: pl.Plants, space: spaceName(r.in.Garden.Spaces[m.spaces[o.Space]])}

@@ -16,11 +16,11 @@ const (
 	costBatch    = 1.2   // a bed prepared, a sowing remembered
 	costPlant    = 0.015 // seed, mix, water of one plant
 	costSeedCell = 0.02  // a pot on the shelf
-	potWorth     = 2.0   // a plant raised already and not thrown away: weeks of shelf, mix and care are in it
+	potWeek      = 0.2   // a plant raised already and not thrown away, for each week under lamps: shelf, mix and care are in it
 	costPacket   = 0.8   // a sowing's share of a packet that is still to buy
 	overMinute   = 0.02  // a minute beyond the week's wish
-	riskCost     = 0.5   // of a planting's worth, times its share of failures: a loss hurts more than it costs
-	rotationCost = 0.6   // share of a planting's worth put at risk by an early return
+	riskCost     = 0.5   // of what would be eaten of a planting, times its share of failures: a loss hurts more than it costs
+	rotationCost = 0.6   // share of what would be eaten of a planting, put at risk by an early return
 	afterShare   = 0.6   // of the wants after the plan's end: later sowings will serve the rest
 	clearCost    = 3.0   // one more space cleared in a week than a third of them
 	extraShare   = 0.12  // worth of a meal beyond the want, given away or dried
@@ -79,6 +79,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 		if i, ok := m.index[must.Space]; ok && must.Space != "" {
 			q.Space = i
 		}
+		q.Groups = m.raised(q)
 		m.p.Musts = append(m.p.Musts, q)
 	}
 	m.refuse(in)

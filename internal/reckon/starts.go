@@ -117,7 +117,7 @@ func (r *Result) given(ids []string) float64 {
 		if !slices.Contains(ids, o.ID) || o.Food < 0 || o.Food == r.model.bees {
 			continue
 		}
-		sum += math.Min(float64(pl.Plants)*mealsOf(&o), wantedWhile(&r.Problem.Foods[o.Food], o))
+		sum += math.Min(float64(pl.Plants)*mealsOf(&o), wantedWhile(&r.Problem.Foods[o.Food], &o, r.Problem.Foods[o.Food].Shelf))
 	}
 	return sum
 }

@@ -103,14 +103,17 @@ func (m *model) addShelf(in *Inputs, stays []standing) {
 		if !s.tray {
 			continue
 		}
-		// A tray holds its places until it is of an age to be set out; the
-		// options that use it do not ask for places.
-		age := int(in.Date-s.since.Likely) / 7
-		left := min(max(int(s.crop.NurseryWeeks.High)+1-age, 1), trayWeeks)
-		for k := 0; k < min(left, m.p.Weeks); k++ {
+		for k := 0; k < min(s.holds(in.Date), m.p.Weeks); k++ {
 			m.p.Shelf[k] = math.Max(0, m.p.Shelf[k]-float64(s.count))
 		}
 	}
+}
+
+// holds is how many weeks from a date a tray keeps its places, until it is of an
+// age to be set out. What is set out later asks for places from then on.
+func (s standing) holds(date cal.Day) int {
+	age := int(date-s.since.Likely) / 7
+	return min(max(int(s.crop.NurseryWeeks.High)+1-age, 1), trayWeeks)
 }
 
 func (m *model) addMinutes(in *Inputs) {
@@ -149,17 +152,22 @@ func (m *model) eatable(o *season.Option, c *crop.Crop) int {
 	if keeps >= m.p.Foods[o.Food].Shelf {
 		return math.MaxInt
 	}
-	wanted, last := 0.0, -1
-	for k := range o.End - o.Week + 1 {
-		if picked(o, o.Week+k) {
-			wanted += atWeek(m.p.Foods[o.Food].Want, o.Week+k)
-			last = o.Week + k
-		}
+	return int(math.Ceil(wantedWhile(&m.p.Foods[o.Food], o, keeps) / each))
+}
+
+// atRisk sets what an early return and a failure cost of an option whose plants
+// give so many meals each: shares of what would be eaten. So a plant counts for
+// no more than is wanted while the batch is picked and keeps, and no more plants
+// count than serve that.
+func (m *model) atRisk(o *season.Option, meals, failures float64) {
+	if o.Food < 0 || meals <= 0 {
+		return
 	}
-	for k := range keeps {
-		wanted += atWeek(m.p.Foods[o.Food].Want, last+1+k)
-	}
-	return int(math.Ceil(wanted / each))
+	food := &m.p.Foods[o.Food]
+	wanted := wantedWhile(food, o, food.Shelf)
+	o.AtRisk = max(1, int(math.Ceil(wanted/meals)))
+	worth := food.Worth * math.Min(meals, wanted)
+	o.RotationCost, o.Risk = rotationCost*worth, riskCost*worth*failures
 }
 
 func atWeek(rows []float64, w int) float64 {
@@ -178,18 +186,7 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 		return
 	}
 	full := fullFootprint(e.Growth)
-	shelfFrom, group := noShelf, ""
-	if e.Way == crop.SetOut {
-		shelfFrom = e.Week - e.Growth.ShelfWeeks
-		if shelfFrom < 0 {
-			// It would have had to be sown already: only from a tray that stands.
-			group = trayFor(stays, e)
-			if group == "" {
-				return
-			}
-			shelfFrom = noShelf
-		}
-	}
+	from := raisings(in, e, stays)
 	ends := ends(e, m.p.Weeks)
 	for i, sp := range in.Garden.Spaces {
 		if p.Class[i] != e.Class || !spaceFits(in.Garden, sp, e.Crop) {
@@ -208,21 +205,56 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 		if isMust(in.Garden, garden.CropID(e.Crop.ID)) {
 			least = 1
 		}
-		for v, end := range ends {
-			o := m.option(in, &m.entries[k], end)
-			o.Space, o.Min, o.Max = m.index[sp.ID], least, most
-			o.ShelfFrom, o.MaxTotal = shelfFrom, group
-			o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
-			if group != "" {
-				o.Bonus, o.Fixed = potWorth, costBatch
-			} else {
-				m.sameSowing(&o, e)
+		for _, r := range from {
+			for v, end := range ends {
+				o := m.option(in, &m.entries[k], end)
+				o.Space, o.Min, o.Max = m.index[sp.ID], least, most
+				o.ShelfFrom, o.MaxTotal = r.shelfFrom, r.tray
+				o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
+				word := wayWord(e.Way)
+				if r.tray != "" {
+					o.Bonus, o.Fixed = potWeek*float64(e.Growth.ShelfWeeks), costBatch
+					word = "pot"
+				} else {
+					m.sameSowing(&o, e)
+				}
+				o.ID = fmt.Sprintf("%s.%s.%s%d.w%02d", sp.ID, e.Crop.ID, word, v, e.Week)
+				m.p.Options = append(m.p.Options, o)
+				m.entry = append(m.entry, k)
 			}
-			o.ID = fmt.Sprintf("%s.%s.%s%d.w%02d", sp.ID, e.Crop.ID, wayWord(e.Way), v, e.Week)
-			m.p.Options = append(m.p.Options, o)
-			m.entry = append(m.entry, k)
 		}
 	}
+}
+
+// raising is where the plants of a start come from: a tray at hand, or the shelf
+// from a week on, or the seed itself.
+type raising struct {
+	tray      string
+	shelfFrom int
+}
+
+// raisings lists what an entry may be started from: pots at hand first, though
+// new ones could be raised in time. What would have had to be sown already comes
+// from a tray or not at all.
+func raisings(in *Inputs, e Entry, stays []standing) []raising {
+	if e.Way != crop.SetOut {
+		return []raising{{"", noShelf}}
+	}
+	var out []raising
+	for _, s := range stays {
+		if tray := trayFor([]standing{s}, e); tray != "" {
+			from := noShelf
+			if left := s.holds(in.Date); left < e.Week {
+				from = left
+			}
+			out = append(out, raising{tray, from})
+			break
+		}
+	}
+	if from := e.Week - e.Growth.ShelfWeeks; from >= 0 {
+		out = append(out, raising{"", from})
+	}
+	return out
 }
 
 const noShelf = -1 << 30
@@ -311,19 +343,11 @@ func (m *model) option(in *Inputs, e *Entry, end int) season.Option {
 	o.Footprint, o.Minutes, o.TallFrom = r.footprint, r.minutes, r.tallFrom
 	o.OK, o.Meals, o.MealsFrom = r.ok, r.meals, r.mealsFrom
 	nf := float64(max(len(g.Outcomes), 1))
-	meals := r.sum / nf
-	worth := 0.0
-	if o.Food >= 0 {
-		worth = m.p.Foods[o.Food].Worth
-	}
-	o.RotationCost = rotationCost * meals * worth
-	o.Risk = riskCost * meals * worth * (1 - float64(g.Success)/nf)
+	m.atRisk(&o, r.sum/nf, 1-float64(g.Success)/nf)
 	return o
 }
 
 // picked reports whether an option gives something in a week in any future.
-func picked(o *season.Option, w int) bool { return anyAt(o.Meals, w-o.MealsFrom) }
-
 func anyAt(meals [][]float32, k int) bool {
 	for _, row := range meals {
 		if k >= 0 && k < len(row) && row[k] > 0 {

@@ -346,39 +346,59 @@ const (
 // likely is the numbers of plants of an option that were best last time.
 type likely struct{ n, full int32 } // full: with the parts it fills left out
 
+// bill is what n plants cost at the prices: fixed, plant for each, and loss for
+// each of the first atRisk.
+type bill struct {
+	fixed, plant, loss float64
+	atRisk             int
+}
+
+func (m *market) bill(o *column, more float64) bill {
+	fixed, plant := m.cost(o)
+	loss := o.risk + more
+	if most := max(o.max, o.locked); o.atRisk >= most {
+		return bill{fixed, plant + loss, 0, most}
+	}
+	return bill{fixed, plant, loss, o.atRisk}
+}
+
+// lost is what n plants pay for what could be lost.
+func (b *bill) lost(n int) float64 { return float64(float64(min(n, b.atRisk)) * b.loss) }
+
 // batch is the best number of plants of o and what it is worth at the prices,
 // searched from the likely numbers on, which it brings up to date; 0 plants are
-// worth 0. A plant costs more than its own costs and rent by more. most is never
-// below the worth of any number.
+// worth 0. A plant costs more than its own costs and rent by more, as far as it
+// is at risk. most is never below the worth of any number.
 func (m *market) batch(o *column, last *likely, more float64) (n int, worth, most float64) {
 	if o.min > o.max && o.locked == 0 {
 		return 0, 0, math.Inf(-1)
 	}
-	fixed, plant := m.cost(o)
-	plant += more
+	b := m.bill(o, more)
 	if o.locked > 0 {
-		worth = m.gain(o, o.locked, fixed, plant)
+		worth = m.gain(o, o.locked, &b)
 		if costs := m.partCosts(o, o.locked); costs != nil {
 			worth -= costs[o.locked]
 		}
 		return o.locked, worth, math.Inf(1)
 	}
-	slope := m.most(o) - plant
-	most = max(float64(float64(o.min)*slope), float64(float64(o.max)*slope)) - fixed
+	slope := m.most(o) - b.plant
+	most = max(float64(float64(o.min)*slope)-b.lost(o.min), float64(float64(o.max)*slope)-b.lost(o.max)) - b.fixed
 	var costs []float64
 	if most > 0 {
 		if costs = m.partCosts(o, o.max); costs != nil {
-			most = mostBeside(costs, o.min, slope) - fixed
+			most = mostBeside(costs, o.min, slope, &b) - b.fixed
 		}
 	}
 	if most <= 0 {
 		return 0, 0, most
 	}
 	n = min(max(int(last.full), o.min), o.max)
-	worth = m.gain(o, n, fixed, plant)
-	n, worth = m.seek(o, n, worth, fixed, plant)
+	n, worth, less := m.peak(o, n, &b)
 	if last.full = int32(n); worth > 0 && costs != nil {
-		n, worth = m.smaller(o, costs, n, int(last.n), worth, fixed, plant, slope)
+		n, worth = m.smaller(o, costs, n, int(last.n), worth, slope, &b)
+		if x := less.worth; x > 0 && x-costs[less.n] > worth {
+			n, worth = less.n, x-costs[less.n]
+		}
 		last.n = int32(n)
 	}
 	if worth <= 0 {
@@ -387,10 +407,43 @@ func (m *market) batch(o *column, last *likely, more float64) (n int, worth, mos
 	return n, worth, worth
 }
 
-// seek looks for a better number of plants than n, which is worth so much, in
-// one direction or both by longer and longer steps. The worth is concave in the
+// number is a number of plants and what it is worth.
+type number struct {
+	n     int
+	worth float64
+}
+
+// peak is the best number of plants without the parts they fill, looked for
+// from n on, and the best of those that are all at risk, where it is another.
+// Up to that many the worth is concave in the number, and beyond; a look in one
+// direction stays on its side.
+func (m *market) peak(o *column, n int, b *bill) (int, float64, number) {
+	cut := b.atRisk
+	if b.loss == 0 || cut <= o.min || cut >= o.max {
+		n, worth := m.seek(o, o.min, o.max, n, b)
+		return n, worth, number{}
+	}
+	if m.looks != both {
+		if n <= cut {
+			n, worth := m.seek(o, o.min, cut, n, b)
+			return n, worth, number{}
+		}
+		n, worth := m.seek(o, cut, o.max, n, b)
+		return n, worth, number{}
+	}
+	k, less := m.seek(o, o.min, cut, min(n, cut), b)
+	n, worth := m.seek(o, cut, o.max, max(n, cut), b)
+	if less >= worth {
+		return k, less, number{}
+	}
+	return n, worth, number{k, less}
+}
+
+// seek looks for a better number of plants than n from lo to hi, in one
+// direction or both by longer and longer steps. The worth is concave in the
 // number; what a step of more than one leaps over may be better still.
-func (m *market) seek(o *column, n int, worth, fixed, plant float64) (int, float64) {
+func (m *market) seek(o *column, lo, hi, n int, b *bill) (int, float64) {
+	worth := m.gain(o, n, b)
 	by, done := 1, 0 // direction, and in how many of them there is no better number
 	if m.looks != both {
 		done = 1
@@ -401,9 +454,9 @@ func (m *market) seek(o *column, n int, worth, fixed, plant float64) (int, float
 	for ; done < 2; by = -by {
 		last := 0 // step that was better
 		for step := 1; ; {
-			k, next := min(max(n+by*step, o.min), o.max), math.Inf(-1)
+			k, next := min(max(n+by*step, lo), hi), math.Inf(-1)
 			if k != n {
-				next = m.gain(o, k, fixed, plant)
+				next = m.gain(o, k, b)
 			}
 			if next > worth {
 				n, worth, last, step = k, next, step, 2*step
@@ -425,8 +478,8 @@ func (m *market) seek(o *column, n int, worth, fixed, plant float64) (int, float
 	return n, worth
 }
 
-func (m *market) gain(o *column, n int, fixed, plant float64) float64 {
-	worth := -fixed - float64(float64(n)*plant)
+func (m *market) gain(o *column, n int, b *bill) float64 {
+	worth := -b.fixed - float64(float64(n)*b.plant) - b.lost(n)
 	if len(o.meals) > 0 {
 		worth += m.eatAll(o.food, o.lo, len(o.meals[0]), o.meals, float64(n), nil)
 	}

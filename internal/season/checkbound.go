@@ -163,9 +163,13 @@ func (k *check) limits() float64 {
 // more, or none of it; locked plants are in every plan.
 func (k *check) option(o *Option, locked int, more float64) float64 {
 	p, room := k.p, k.c.Room[o.Space]
-	batch, plant := o.Fixed+o.BatchMinutes*k.minute(o.Week), o.Cost+o.Risk-o.Bonus-o.Tail+more
+	batch, plant := o.Fixed+o.BatchMinutes*k.minute(o.Week), o.Cost-o.Bonus-o.Tail
+	loss, risked := o.Risk+more, math.MaxInt
+	if o.AtRisk > 0 {
+		risked = o.AtRisk
+	}
 	if k.returns(o) {
-		plant += o.RotationCost
+		loss += o.RotationCost
 	}
 	for w := o.Week; w <= o.End; w++ {
 		foot := held(o.Footprint, w-o.Week)
@@ -184,22 +188,29 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 		plant += math.Max(0, k.c.Totals[name])
 	}
 	for i, m := range p.Musts {
-		if m.Crop == o.Crop && (m.Space == -1 || m.Space == o.Space) {
+		if m.counts(o) {
 			plant -= at(k.c.Musts, i)
 		}
 	}
 	meals := k.meals(o.Food, o.Meals, o.MealsFrom)
 	if locked > 0 {
-		return k.eatAll(o.Food, meals, p.Weeks, float64(locked)) - batch - float64(locked)*plant - k.crowd(o, locked)
+		return k.eatAll(o.Food, meals, p.Weeks, float64(locked)) - batch - float64(locked)*plant - float64(min(locked, risked))*loss - k.crowd(o, locked)
 	}
 	best, last, most := 0.0, math.Inf(-1), k.most(o)
-	if batch >= 0 && float64(most)*(k.atMost(o.Food, meals)-plant) <= batch {
+	if risked >= most {
+		plant, loss = plant+loss, 0
+	}
+	if batch >= 0 && float64(most)*(k.atMost(o.Food, meals)-plant-math.Min(loss, 0)) <= batch {
 		return 0 // no number of plants pays
 	}
 	for n := max(o.Min, 1); n <= most; n++ {
-		worth := k.eatAll(o.Food, meals, p.Weeks, float64(n)) - batch - float64(n)*plant
-		if worth < last {
+		worth := k.eatAll(o.Food, meals, p.Weeks, float64(n)) - batch - float64(n)*plant - float64(min(n, risked))*loss
+		if worth < last && n > risked {
 			break // each further plant is worth less than the one before
+		}
+		if worth < last && n < risked {
+			n, last = risked-1, math.Inf(-1) // the same up to the last at risk
+			continue
 		}
 		best, last = math.Max(best, worth-k.crowd(o, n)), worth
 	}

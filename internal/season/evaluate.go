@@ -223,7 +223,7 @@ func (e *evaluation) checkCounts() {
 		n := 0
 		for _, pl := range e.plantings {
 			o := &p.Options[pl.Option]
-			if o.Crop == m.Crop && (m.Space == -1 || m.Space == o.Space) {
+			if m.counts(o) {
 				n += pl.Plants
 			}
 		}

@@ -148,10 +148,19 @@ func TestLimitsByHand(t *testing.T) {
 			p.Options[0].MaxTotal, p.Options[0].AlsoTotal, p.Options[1].AlsoTotal = "x", "y", "y"
 			p.Totals = map[string]int{"x": 9, "y": 1}
 		}, "group y"},
-		{"must met", func(p *Problem, _ *Plan) { p.Musts = []Must{{"b.1", 0, 1}} }, ""},
-		{"must not met", func(p *Problem, _ *Plan) { p.Musts = []Must{{"b.1", -1, 2}} }, "must: 2 plants of b.1, 1 in the plan"},
-		{"must met by what stands", func(p *Problem, _ *Plan) { p.Musts = []Must{{"leek", 0, 3}} }, ""},
-		{"not when pulled early", func(p *Problem, plan *Plan) { p.Musts = []Must{{"leek", 0, 3}}; plan.Pull[0] = 0 }, "must: 3 plants of leek in bed, 0"},
+		{"must met", func(p *Problem, _ *Plan) { p.Musts = []Must{{Crop: "b.1", Space: 0, Plants: 1}} }, ""},
+		{"must not met", func(p *Problem, _ *Plan) { p.Musts = []Must{{Crop: "b.1", Space: -1, Plants: 2}} }, "must: 2 plants of b.1, 1 in the plan"},
+		{"not by what is outside its group", func(p *Problem, _ *Plan) {
+			p.Musts = []Must{{Crop: "b.1", Space: 0, Plants: 1, Groups: []string{"pots"}}}
+		}, "must: 1 plants of b.1 in bed, 0"},
+		{"met by its group", func(p *Problem, _ *Plan) {
+			p.Musts = []Must{{Crop: "b.1", Space: 0, Plants: 1, Groups: []string{"old", "pots"}}}
+			for i := range p.Options {
+				p.Options[i].MaxTotal = "pots"
+			}
+		}, ""},
+		{"must met by what stands", func(p *Problem, _ *Plan) { p.Musts = []Must{{Crop: "leek", Space: 0, Plants: 3}} }, ""},
+		{"not when pulled early", func(p *Problem, plan *Plan) { p.Musts = []Must{{Crop: "leek", Space: 0, Plants: 3}}; plan.Pull[0] = 0 }, "must: 3 plants of leek in bed, 0"},
 		{"kept too short", func(p *Problem, plan *Plan) { p.Stays[0].MustKeepTo = 1; plan.Pull[0] = 0 }, "leek: pulled in week 0, want 1 to 1"},
 		{"kept too long", func(_ *Problem, plan *Plan) { plan.Pull[0] = 2 }, "leek: pulled in week 2"},
 		{"lock", func(p *Problem, _ *Plan) { p.Locks = []Planting{{0, 2}} }, "lock: 2 plants"},

@@ -7,7 +7,7 @@ func (e *evaluation) priceLinear() {
 		o, n := &e.p.Options[pl.Option], float64(pl.Plants)
 		parts.Batches += o.Fixed
 		parts.Plants += n * o.Cost
-		parts.Risk += n * o.Risk
+		parts.Risk += o.risked(pl.Plants) * o.Risk
 		parts.Bonus += n * o.Bonus
 		parts.Tail += n * o.Tail
 	}
@@ -80,7 +80,7 @@ func (e *evaluation) priceRotation() {
 			}
 		}
 		if early {
-			e.v.Parts.Rotation += float64(pl.Plants) * o.RotationCost
+			e.v.Parts.Rotation += o.risked(pl.Plants) * o.RotationCost
 		}
 	}
 }

@@ -66,6 +66,8 @@ type column struct {
 	fixed, each      float64 // worth of a batch and of a plant, costs below 0, certain early return in
 	interval         int     // whole weeks the family should be absent before it
 	returning        float64 // cost per plant of an early return that depends on the plan
+	risk             float64 // cost per plant of what could be lost, and of a certain early return; 0 where each holds it
+	atRisk           int     // most plants that pay risk and returning
 	groups           []int   // rows
 	musts            []int   // rows
 	lo               int
@@ -157,11 +159,11 @@ func (e *expected) addRows() {
 	e.rows.end = len(e.limit)
 }
 
-// mustRows are the rows of the musts that a crop in a space helps to meet.
-func (e *expected) mustRows(crop string, space int) []int {
+// mustRows are the rows of the musts that something helps to meet.
+func (e *expected) mustRows(meets func(m *Must) bool) []int {
 	var out []int
-	for k, m := range e.p.Musts {
-		if m.Crop == crop && (m.Space == -1 || m.Space == space) {
+	for k := range e.p.Musts {
+		if meets(&e.p.Musts[k]) {
 			out = append(out, e.rows.musts+k)
 		}
 	}
@@ -176,7 +178,7 @@ func (e *expected) addStays() {
 		src := &p.Stays[i]
 		s := &e.stays[i]
 		*s = stand{space: src.Space, food: src.Food, first: firstPull(p, src), last: lastWeek(p, src), tail: src.Tail, pullCost: src.PullCost,
-			plants: src.Plants, musts: e.mustRows(src.Crop, src.Space)}
+			plants: src.Plants, musts: e.mustRows(func(m *Must) bool { return m.Crop == src.Crop && (m.Space == -1 || m.Space == src.Space) })}
 		n := s.last + 1
 		for k := range kinds {
 			s.full[k], s.take[k] = make([]float64, n), make([]float64, n)
@@ -243,8 +245,11 @@ func (e *expected) addOption(i, locked int) {
 	p, src, o := e.p, &e.p.Options[i], &e.opts[i]
 	n := src.End - src.Week + 1
 	*o = column{space: src.Space, food: src.Food, week: src.Week, min: max(src.Min, 1), max: src.Max, locked: locked, interval: src.Interval,
-		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, musts: e.mustRows(src.Crop, src.Space),
-		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk}
+		support: src.SupportM, batchMinutes: src.BatchMinutes, tallFrom: n, musts: e.mustRows(func(m *Must) bool { return m.counts(src) }),
+		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, atRisk: math.MaxInt}
+	if src.AtRisk > 0 && src.AtRisk < src.Max {
+		o.atRisk, o.risk, o.each = src.AtRisk, src.Risk, o.each+src.Risk
+	}
 	o.foot, o.mostFoot = spread(src.Footprint, n)
 	if o.flat = o.mostFoot == 0; o.flat {
 		o.litres = src.VolumeL
@@ -301,7 +306,9 @@ func (e *expected) addRotation(i int) {
 			certain = certain || early(firstPull(p, st)) && early(lastWeek(p, st))
 		}
 	}
-	if certain {
+	if certain && o.atRisk < math.MaxInt {
+		o.risk += src.RotationCost
+	} else if certain {
 		o.each -= src.RotationCost
 	} else {
 		o.returning = src.RotationCost

@@ -162,6 +162,7 @@ func tiny(seed uint64) *Problem {
 			Min: 1 + r.IntN(2), VolumeL: 25 * r.Float64(), TallFrom: -1, SupportM: 0.2 * float64(r.IntN(2)), ShelfFrom: -1 << 30,
 			BatchMinutes: 5, Fixed: 0.3 * r.Float64(), Cost: 0.1, Bonus: 0.3 * float64(r.IntN(2)), RotationCost: 0.5, Risk: 0.02}
 		o.Max = o.Min + r.IntN(2)
+		o.AtRisk = i % 3 // 0 = all, else perhaps fewer than are planted
 		o.Crop = fmt.Sprint("c", r.IntN(3))
 		o.ID = fmt.Sprintf("s%d.%s.%d.%d", o.Space, o.Crop, i, w)
 		for range 1 + r.IntN(o.End-w+1) {
@@ -216,6 +217,9 @@ func tiny(seed uint64) *Problem {
 	}
 	if r.IntN(4) == 0 {
 		p.Musts = append(p.Musts, Must{Crop: fmt.Sprint("c", r.IntN(3)), Space: r.IntN(spaces+1) - 1, Plants: 1 + r.IntN(2)})
+		if seed%4 == 0 {
+			p.Musts[0].Groups = []string{"g"}
+		}
 	}
 	return p
 }

@@ -52,7 +52,7 @@ func TestGuideNeverHidesAMust(t *testing.T) {
 			worst, least = crop, x
 		}
 	}
-	p.Musts = []Must{{worst, -1, 1}}
+	p.Musts = []Must{{Crop: worst, Space: -1, Plants: 1}}
 	plan := Search(context.Background(), p, Limits{Work: 100_000, Prices: c})
 	if plan.Status != Feasible {
 		t.Errorf("must %s: %v, %v", worst, plan.Status, plan.Conflict)

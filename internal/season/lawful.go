@@ -101,6 +101,9 @@ func (c *checker) option(p *Problem, o *Option) {
 	if bad(o.Footprint) || bad(o.Minutes) || badMeals(o.Meals) {
 		c.say("option %s: a footprint, minute or meal is below 0 or not a number", o.ID)
 	}
+	if o.AtRisk < 0 {
+		c.say("option %s: %d plants at risk", o.ID, o.AtRisk)
+	}
 	for _, x := range [...]float64{o.VolumeL, o.SupportM, o.ShelfPlaces, o.BatchMinutes, o.RotationCost} {
 		if !(x >= 0) || math.IsInf(x, 0) {
 			c.say("option %s: volume, support, places, minutes or rotation cost is %v", o.ID, x)

@@ -91,7 +91,7 @@ func TestUnlawfulProblems(t *testing.T) {
 		"meals":       func(p *Problem) { p.Options[0].Meals[0][0] = -1 },
 		"extra":       func(p *Problem) { p.Foods[0].Extra = p.Foods[0].Worth + 1 },
 		"lock":        func(p *Problem) { p.Locks = []Planting{{99, 1}} },
-		"must":        func(p *Problem) { p.Musts = []Must{{"x", 9, 1}} },
+		"must":        func(p *Problem) { p.Musts = []Must{{Crop: "x", Space: 9, Plants: 1}} },
 		"weeks":       func(p *Problem) { p.Weeks = -1 },
 		"shelf start": func(p *Problem) { p.ShelfStart = 1 },
 	} {

@@ -44,8 +44,10 @@ type opt struct {
 	minutes             []float64 // per plant, from week; nil = none
 	batchMinutes        float64
 	fixed, each         float64 // worth of a batch and of a plant, without food (costs below 0)
-	returning           float64 // rotation cost per plant
-	groups              []int   // those with a limit
+	returning           float64 // rotation cost per plant, for atRisk of them at most
+	risk                float64 // cost per plant of a loss, the same; 0 where each holds it
+	atRisk              int
+	groups              []int // those with a limit
 	musts               []int32
 	lo, hi              int       // weeks with meals: lo <= w < hi
 	meals               []harvest // [0] mean, [1+f] future f
@@ -154,7 +156,10 @@ func (m *model) setOption(i int, group map[string]int) {
 		id: src.ID, crop: src.Crop, space: src.Space, food: src.Food, batch: space.Batch, family: src.Family, interval: src.Interval,
 		week: src.Week, end: src.End, min: max(src.Min, 1), max: src.Max,
 		support: src.SupportM, batchMinutes: src.BatchMinutes,
-		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, returning: src.RotationCost,
+		fixed: -src.Fixed, each: src.Bonus + src.Tail - src.Cost - src.Risk, returning: src.RotationCost, atRisk: math.MaxInt,
+	}
+	if src.AtRisk > 0 && src.AtRisk < src.Max {
+		o.atRisk, o.risk, o.each = src.AtRisk, src.Risk, o.each+src.Risk
 	}
 	if o.family < 0 {
 		o.batch = -1
@@ -190,7 +195,7 @@ func (m *model) setOption(i int, group map[string]int) {
 		o.groups = append(o.groups, g)
 	}
 	for k, must := range p.Musts {
-		if must.Crop == src.Crop && (must.Space == -1 || must.Space == src.Space) {
+		if must.counts(src) {
 			o.musts = append(o.musts, int32(k))
 		}
 	}

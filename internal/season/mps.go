@@ -47,6 +47,7 @@ type mps struct {
 	rows []mpsRow
 	cols []mpsCol
 	y, n []int   // columns by option, -1 = never
+	lost []int   // the plants that pay for what could be lost, n where that is all
 	pull [][]int // columns by stay, from its first pull week
 }
 
@@ -102,7 +103,7 @@ func (f *mps) put(row, col int, x float64) {
 
 // plantings makes each option a batch (start, 0 or 1) and its plants.
 func (f *mps) plantings() {
-	f.y, f.n = make([]int, len(f.e.opts)), make([]int, len(f.e.opts))
+	f.y, f.n, f.lost = make([]int, len(f.e.opts)), make([]int, len(f.e.opts)), make([]int, len(f.e.opts))
 	for i := range f.e.opts {
 		o, id := &f.e.opts[i], mpsName(f.p.Options[i].ID)
 		f.y[i], f.n[i] = -1, -1
@@ -120,7 +121,26 @@ func (f *mps) plantings() {
 			f.cols[f.y[i]].fixed, f.cols[f.n[i]].fixed = true, true
 			f.cols[f.n[i]].hi = float64(o.locked)
 		}
+		f.atRisk(i, id)
 	}
+}
+
+// atRisk makes the plants of an option that pay for what could be lost: all, or
+// no more than are at risk (lost), where many is 1 once there are more.
+func (f *mps) atRisk(i int, id string) {
+	o := &f.e.opts[i]
+	f.lost[i] = f.n[i]
+	if most := max(o.max, o.locked); o.atRisk < most {
+		f.lost[i] = f.addCol(false, -1, 0, "lost.%s", id)
+		many := f.addCol(true, 1, 0, "many.%s", id)
+		few, all := f.addRow('L', 0, "few.%s", id), f.addRow('L', 0, "all.%s", id)
+		f.put(few, f.n[i], 1)
+		f.put(few, f.lost[i], -1)
+		f.put(few, many, -float64(most-o.atRisk))
+		f.put(all, many, float64(o.atRisk))
+		f.put(all, f.lost[i], -1)
+	}
+	f.cols[f.lost[i]].cost += o.risk
 }
 
 // standing makes each pull week of each stay a choice of one.

@@ -81,9 +81,9 @@ func (f *mps) rotation() {
 		if early[name] < 0 {
 			continue
 		}
-		most := float64(max(o.max, o.locked))
+		most := float64(min(max(o.max, o.locked), o.atRisk))
 		row := f.addRow('L', most, "back.%s", mpsName(src.ID))
-		f.put(row, f.n[i], 1)
+		f.put(row, f.lost[i], 1)
 		f.put(row, early[name], most)
 		f.put(row, f.addCol(false, -1, o.returning, "pays.%s", mpsName(src.ID)), -1)
 	}

@@ -89,11 +89,11 @@ func (m *market) partCosts(o *column, most int) []float64 {
 }
 
 // mostBeside is the most that any number of plants from least on can be worth
-// at slope a plant, less what the parts they fill cost.
-func mostBeside(costs []float64, least int, slope float64) float64 {
+// at slope a plant, less what the parts they fill and what could be lost cost.
+func mostBeside(costs []float64, least int, slope float64, b *bill) float64 {
 	most := math.Inf(-1)
 	for n := least; n < len(costs); n++ {
-		most = max(most, float64(float64(n)*slope)-costs[n])
+		most = max(most, float64(float64(n)*slope)-b.lost(n)-costs[n])
 	}
 	return most
 }
@@ -113,24 +113,27 @@ func atMost(room, each float64) int {
 
 // smaller looks whether fewer plants than n, which fill fewer parts, are worth
 // more. worth is that of n without parts, never below that of fewer, and slope
-// the most that a plant can be worth. The worth without parts is concave in the
-// number and -fixed for none, which spares most numbers a look.
-func (m *market) smaller(o *column, costs []float64, n, likely int, worth, fixed, plant, slope float64) (int, float64) {
+// the most that a plant can be worth, what could be lost left out. Without that and
+// parts the worth is concave in the number and -fixed for none, which spares most
+// numbers a look.
+func (m *market) smaller(o *column, costs []float64, n, likely int, worth, slope float64, b *bill) (int, float64) {
 	at, best := n, worth-costs[n]
-	from, there, falls := n, worth, 0.0 // below from, worth there, each plant fewer loses falls at least
+	full := worth + b.lost(n)
+	from, there, falls := n, full, 0.0 // below from, worth there, each plant fewer loses falls at least
 	look := func(k int) {
-		if min(there-float64(float64(from-k)*falls), float64(float64(k)*slope)-fixed)-costs[k] <= best {
+		if min(there-float64(float64(from-k)*falls), float64(float64(k)*slope)-b.fixed)-b.lost(k)-costs[k] <= best {
 			return
 		}
-		there = m.gain(o, k, fixed, plant)
-		from, falls = k, max((worth-there)/float64(n-k), 0)
-		if x := there - costs[k]; x > best {
+		worth := m.gain(o, k, b)
+		there = worth + b.lost(k)
+		from, falls = k, max((full-there)/float64(n-k), 0)
+		if x := worth - costs[k]; x > best {
 			at, best = k, x
 		}
 	}
 	if likely >= o.min && likely < n {
 		look(likely)
-		from, there, falls = n, worth, 0
+		from, there, falls = n, full, 0
 	}
 	for k := n - 1; k >= o.min; k-- {
 		if costs[k] < costs[k+1] {

@@ -154,7 +154,7 @@ func TestMustsThatCompete(t *testing.T) {
 	p := oneBed(3, 0)
 	p.Options = []Option{crop("bean.0", 0, 2, 0.6, 2, 2), crop("leek.0", 0, 2, 0.6, 1)}
 	p.Options[0].Crop, p.Options[1].Crop = "bean", "leek"
-	p.Musts = []Must{{"bean", -1, 1}, {"leek", -1, 1}}
+	p.Musts = []Must{{Crop: "bean", Space: -1, Plants: 1}, {Crop: "leek", Space: -1, Plants: 1}}
 	plan := Search(context.Background(), p, Limits{Work: 5000})
 	words := strings.Join(plan.Conflict, "; ")
 	if plan.Status != Infeasible || !strings.Contains(words, "these compete: bean and leek") || !strings.Contains(words, "cheapest to give up: leek") {
@@ -163,13 +163,13 @@ func TestMustsThatCompete(t *testing.T) {
 	if best := Brute(p); best.Status != Infeasible {
 		t.Errorf("brute force says %v", best.Status)
 	}
-	p.Musts = []Must{{"plum", 0, 1}}
+	p.Musts = []Must{{Crop: "plum", Space: 0, Plants: 1}}
 	plan = Search(context.Background(), p, Limits{Work: 5000})
 	if words = strings.Join(plan.Conflict, "; "); plan.Status != Infeasible || !strings.Contains(words, "nothing can be started that would give 1 plants of plum in bed") {
 		t.Errorf("%v: %q", plan.Status, words)
 	}
 	// A must that costs is met all the same.
-	p.Musts = []Must{{"leek", -1, 1}}
+	p.Musts = []Must{{Crop: "leek", Space: -1, Plants: 1}}
 	plan = Search(context.Background(), p, Limits{Work: 5000})
 	if plan.Status != Feasible || len(plan.Plantings) != 1 || plan.Plantings[0].Option != 1 {
 		t.Errorf("must leek: %v %v", plan.Status, plan.Plantings)

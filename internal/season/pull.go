@@ -66,7 +66,7 @@ func (s *state) weighPull(i, to int) float64 {
 		if tooSoon(q, to) {
 			n++
 		}
-		cost := float64(float64(s.plants[j]) * q.returning)
+		cost := s.returnCost(j)
 		if s.early[j] > 0 && n == 0 {
 			sum += cost
 		} else if s.early[j] == 0 && n > 0 {

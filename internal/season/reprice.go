@@ -28,9 +28,9 @@ func (s *state) reprice() {
 		slices.SortFunc(s.in[sp], func(a, b int32) int { return cmp.Compare(m.rank[a], m.rank[b]) })
 		for _, i := range s.in[sp] {
 			o, n := &m.opts[i], float64(s.plants[i])
-			sum += o.fixed + float64(n*o.each)
+			sum += o.fixed + float64(n*o.each) - float64(o.risked(int(s.plants[i]))*o.risk)
 			if s.early[i] > 0 {
-				sum -= float64(n * o.returning)
+				sum -= s.returnCost(i)
 			}
 			if m.keep != nil {
 				sum += m.keep[i]

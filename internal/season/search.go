@@ -187,7 +187,7 @@ func (w *walk) screen() {
 	for _, sp := range w.open {
 		for _, i := range m.bySpace[sp] {
 			n, worth, ok := w.batch(int(i))
-			worth += float64(float64(n)*m.opts[i].returning) + m.p.RestCost
+			worth += float64(m.opts[i].risked(n)*m.opts[i].returning) + m.p.RestCost
 			if !ok || worth <= 0 {
 				w.dull[i] = true
 				continue

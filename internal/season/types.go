@@ -2,6 +2,7 @@ package season
 
 import (
 	"iter"
+	"slices"
 
 	"bedweek/internal/cal"
 )
@@ -94,7 +95,16 @@ type Option struct {
 	MaxTotal     string  // group whose total plants are limited, "" = none
 	AlsoTotal    string  // a second such group, "" = none
 	Risk         float64 // cost per plant for the hazard of a failed batch
+	AtRisk       int     // most plants of a batch that Risk and RotationCost are charged for: more would not be eaten anyway; 0 = all
 	OK           []bool  // by future: it makes it; not priced, only counted for the pages
+}
+
+// risked is how many of n plants pay for what could be lost.
+func (o *Option) risked(n int) float64 {
+	if o.AtRisk > 0 {
+		n = min(n, o.AtRisk)
+	}
+	return float64(n)
 }
 
 // totals yields the groups an option belongs to that have a limit.
@@ -131,11 +141,19 @@ type Stay struct {
 }
 
 // Must wants at least Plants of Crop, in Space or (-1) anywhere. Plants that
-// stand already count when they are kept to their End.
+// stand already count when they are kept to their End; of what is started, only
+// Groups count where there are any (pots at hand before new seed).
 type Must struct {
 	Crop   string
 	Space  int
 	Plants int
+	Groups []string // MaxTotal groups; none = any option
+}
+
+// counts says whether plants of an option help to meet the must.
+func (m *Must) counts(o *Option) bool {
+	return o.Crop == m.Crop && (m.Space == -1 || m.Space == o.Space) &&
+		(len(m.Groups) == 0 || slices.Contains(m.Groups, o.MaxTotal))
 }
 
 // Planting is a chosen option.

@@ -91,7 +91,7 @@ func (s *state) weighFood(o *opt, n int) float64 {
 func (s *state) weighAside(o *opt, i, n int) float64 {
 	m := s.m
 	x := float64(n)
-	sum := o.fixed + float64(x*o.each)
+	sum := o.fixed + float64(x*o.each) - float64(o.risked(n)*o.risk)
 	if m.keep != nil {
 		sum += m.keep[i]
 	}
@@ -107,11 +107,11 @@ func (s *state) weighAside(o *opt, i, n int) float64 {
 	}
 	if o.batch >= 0 {
 		if o.returning > 0 && s.cameBefore(o) > 0 {
-			sum -= float64(x * o.returning)
+			sum -= float64(o.risked(n) * o.returning)
 		}
 		s.after(o.batch, o.family, o.end, func(j int32) {
 			if s.early[j] == 0 {
-				sum -= float64(float64(s.plants[j]) * m.opts[j].returning)
+				sum -= s.returnCost(j)
 			}
 		})
 	}
@@ -124,6 +124,15 @@ func (s *state) weighAside(o *opt, i, n int) float64 {
 		}
 	}
 	return sum
+}
+
+// risked is how many of n plants pay for what could be lost.
+func (o *opt) risked(n int) float64 { return float64(min(n, o.atRisk)) }
+
+// returnCost is what planting j costs where its family comes back early.
+func (s *state) returnCost(j int32) float64 {
+	o := &s.m.opts[j]
+	return float64(o.risked(int(s.plants[j])) * o.returning)
 }
 
 // overMore is the cost of t more minutes in week w.
@@ -177,14 +186,29 @@ func (s *state) batch(i int) (n int, worth float64, ok bool) {
 	if most == 0 {
 		return 0, 0, false
 	}
-	lo, hi := s.m.opts[i].min, most
+	o := &s.m.opts[i]
+	if lo := o.min; o.atRisk > lo && o.atRisk < most && (o.risk > 0 || o.returning > 0 && s.cameBefore(o) > 0) {
+		// What could be lost is no more than so many plants': concave below and above.
+		below, then := s.between(i, lo, o.atRisk)
+		if n, worth = s.between(i, o.atRisk, most); then > worth {
+			n, worth = below, then
+		}
+		return n, worth, true
+	}
+	n, worth = s.between(i, o.min, most)
+	return n, worth, true
+}
+
+// between finds the best number of plants of option i from lo to hi, and what
+// it is worth.
+func (s *state) between(i, lo, hi int) (n int, worth float64) {
 	best, at := s.weigh(i, hi), hi
 	if lo == hi {
-		return at, best, true
+		return at, best
 	}
 	// The slope at the top says whether all that fit are wanted.
 	if below := s.weigh(i, hi-1); below <= best {
-		return at, best, true
+		return at, best
 	} else {
 		best, at = below, hi-1
 	}
@@ -208,5 +232,5 @@ func (s *state) batch(i int) (n int, worth float64, ok bool) {
 			}
 		}
 	}
-	return at, best, true
+	return at, best
 }

@@ -3,6 +3,8 @@ ROWS
  N cost
  L most.s0.c0.1.1
  G least.s0.c0.1.1
+ L few.s0.c0.1.1
+ L all.s0.c0.1.1
  L most.s0.c2.3.0
  G least.s0.c2.3.0
  L total.g
@@ -65,9 +67,10 @@ COLUMNS
  start.s0.c0.1.1 most.s0.c0.1.1 -2
  start.s0.c0.1.1 least.s0.c0.1.1 -1
  start.s0.c0.1.1 leaves.b0.f1.w03.start.s0.c0.1.1 -1
- plants.s0.c0.1.1 cost 0.12000000000000001
+ plants.s0.c0.1.1 cost 0.1
  plants.s0.c0.1.1 most.s0.c0.1.1 1
  plants.s0.c0.1.1 least.s0.c0.1.1 1
+ plants.s0.c0.1.1 few.s0.c0.1.1 1
  plants.s0.c0.1.1 ground.s1.w01 0.11773283663926146
  plants.s0.c0.1.1 roots.s1.w01 13.890047195434907
  plants.s0.c0.1.1 ground.s1.w02 0.11773283663926146
@@ -77,6 +80,14 @@ COLUMNS
  plants.s0.c0.1.1 tall.s1.w03 0.11773283663926146
  plants.s0.c0.1.1 picked.f1.w02 -0.1151721179485321
  plants.s0.c0.1.1 picked.f1.w03 -1.4865946769714355
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.1.1 cost 0.02
+ lost.s0.c0.1.1 few.s0.c0.1.1 -1
+ lost.s0.c0.1.1 all.s0.c0.1.1 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.1.1 cost 0
+ many.s0.c0.1.1 few.s0.c0.1.1 -1
+ many.s0.c0.1.1 all.s0.c0.1.1 1
  start.s0.c2.3.0 cost 0.10254276007895562
  start.s0.c2.3.0 most.s0.c2.3.0 -2
  start.s0.c2.3.0 least.s0.c2.3.0 -2
@@ -257,6 +268,7 @@ RHS
 BOUNDS
  UP BND start.s0.c0.1.1 1
  UP BND plants.s0.c0.1.1 2
+ UP BND many.s0.c0.1.1 1
  UP BND start.s0.c2.3.0 1
  UP BND plants.s0.c2.3.0 2
  UP BND eat.f0.w00.1 0.43939474999058753

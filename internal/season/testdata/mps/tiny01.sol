@@ -1,6 +1,6 @@
-# objective -0.464065516
+# objective -0.484065516
 # nothing -0.000000000
-# bound -0.464065663
+# bound -0.484065665
 start.s0.c0.1.1 1
 plants.s0.c0.1.1 2
 start.s0.c2.3.0 1

@@ -5,6 +5,8 @@ ROWS
  G least.s0.c1.0.2
  L most.s0.c2.1.3
  G least.s0.c2.1.3
+ L few.s0.c2.1.3
+ L all.s0.c2.1.3
  L most.s0.c0.2.1
  G least.s0.c0.2.1
  E pulled.stay0
@@ -88,13 +90,22 @@ COLUMNS
  start.s0.c2.1.3 most.s0.c2.1.3 -3
  start.s0.c2.1.3 least.s0.c2.1.3 -2
  start.s0.c2.1.3 standson.s0.w03 1
- plants.s0.c2.1.3 cost -0.18
+ plants.s0.c2.1.3 cost -0.19999999999999998
  plants.s0.c2.1.3 most.s0.c2.1.3 1
  plants.s0.c2.1.3 least.s0.c2.1.3 1
+ plants.s0.c2.1.3 few.s0.c2.1.3 1
  plants.s0.c2.1.3 ground.s0.w03 0.20210234938609942
  plants.s0.c2.1.3 roots.s0.w03 6.647966390912178
  plants.s0.c2.1.3 ground.s0.w04 0.20210234938609942
  plants.s0.c2.1.3 roots.s0.w04 6.647966390912178
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.1.3 cost 0.02
+ lost.s0.c2.1.3 few.s0.c2.1.3 -1
+ lost.s0.c2.1.3 all.s0.c2.1.3 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.1.3 cost 0
+ many.s0.c2.1.3 few.s0.c2.1.3 -2
+ many.s0.c2.1.3 all.s0.c2.1.3 1
  start.s0.c0.2.1 cost 0.22813781344858264
  start.s0.c0.2.1 most.s0.c0.2.1 -2
  start.s0.c0.2.1 least.s0.c0.2.1 -2
@@ -332,6 +343,7 @@ BOUNDS
  UP BND plants.s0.c1.0.2 2
  UP BND start.s0.c2.1.3 1
  UP BND plants.s0.c2.1.3 3
+ UP BND many.s0.c2.1.3 1
  UP BND start.s0.c0.2.1 1
  UP BND plants.s0.c0.2.1 2
  UP BND pull.stay0.before 1

@@ -5,8 +5,12 @@ ROWS
  G least.s0.c1.0.2
  L most.s0.c0.1.0
  G least.s0.c0.1.0
+ L few.s0.c0.1.0
+ L all.s0.c0.1.0
  L most.s0.c0.2.3
  G least.s0.c0.2.3
+ L few.s0.c0.2.3
+ L all.s0.c0.2.3
  L most.s0.c2.3.1
  G least.s0.c2.3.1
  L minutes.w00
@@ -130,9 +134,10 @@ COLUMNS
  start.s0.c0.1.0 minutes.w00 5
  start.s0.c0.1.0 standson.s0.w02 1
  start.s0.c0.1.0 clears.s0.w04.start.s0.c0.1.0 -1
- plants.s0.c0.1.0 cost 0.12000000000000001
+ plants.s0.c0.1.0 cost 0.1
  plants.s0.c0.1.0 most.s0.c0.1.0 1
  plants.s0.c0.1.0 least.s0.c0.1.0 1
+ plants.s0.c0.1.0 few.s0.c0.1.0 1
  plants.s0.c0.1.0 minutes.w00 2.8607845987378933
  plants.s0.c0.1.0 minutes.w01 5
  plants.s0.c0.1.0 minutes.w02 5
@@ -156,15 +161,24 @@ COLUMNS
  plants.s0.c0.1.0 support.s0.w03 0.2
  plants.s0.c0.1.0 support.s0.w04 0.2
  plants.s0.c0.1.0 picked.f0.w00 -0.09814345091581345
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.1.0 cost 0.02
+ lost.s0.c0.1.0 few.s0.c0.1.0 -1
+ lost.s0.c0.1.0 all.s0.c0.1.0 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.1.0 cost 0
+ many.s0.c0.1.0 few.s0.c0.1.0 -1
+ many.s0.c0.1.0 all.s0.c0.1.0 1
  start.s0.c0.2.3 cost 0.05735031747517256
  start.s0.c0.2.3 most.s0.c0.2.3 -3
  start.s0.c0.2.3 least.s0.c0.2.3 -2
  start.s0.c0.2.3 minutes.w03 5
  start.s0.c0.2.3 leaves.b0.f1.w05.start.s0.c0.2.3 -1
  start.s0.c0.2.3 standson.s0.w04 1
- plants.s0.c0.2.3 cost 0.12000000000000001
+ plants.s0.c0.2.3 cost 0.1
  plants.s0.c0.2.3 most.s0.c0.2.3 1
  plants.s0.c0.2.3 least.s0.c0.2.3 1
+ plants.s0.c0.2.3 few.s0.c0.2.3 1
  plants.s0.c0.2.3 minutes.w03 3.2696446053004675
  plants.s0.c0.2.3 minutes.w04 1.763469751716607
  plants.s0.c0.2.3 ground.s0.w03 0.17003249725258807
@@ -175,6 +189,14 @@ COLUMNS
  plants.s0.c0.2.3 roots.s0.w05 22.9613548318267
  plants.s0.c0.2.3 picked.f0.w04 -0.4390622153878212
  plants.s0.c0.2.3 picked.f0.w05 -0.04599520564079285
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.2.3 cost 0.02
+ lost.s0.c0.2.3 few.s0.c0.2.3 -1
+ lost.s0.c0.2.3 all.s0.c0.2.3 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.2.3 cost 0
+ many.s0.c0.2.3 few.s0.c0.2.3 -1
+ many.s0.c0.2.3 all.s0.c0.2.3 2
  start.s0.c2.3.1 cost 0.09094459558363051
  start.s0.c2.3.1 most.s0.c2.3.1 -2
  start.s0.c2.3.1 least.s0.c2.3.1 -1
@@ -473,8 +495,10 @@ BOUNDS
  UP BND plants.s0.c1.0.2 1
  UP BND start.s0.c0.1.0 1
  UP BND plants.s0.c0.1.0 2
+ UP BND many.s0.c0.1.0 1
  UP BND start.s0.c0.2.3 1
  UP BND plants.s0.c0.2.3 3
+ UP BND many.s0.c0.2.3 1
  UP BND start.s0.c2.3.1 1
  UP BND plants.s0.c2.3.1 2
  UP BND eat.f0.w00.1 0.38853057308379846

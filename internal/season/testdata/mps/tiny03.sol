@@ -1,6 +1,6 @@
-# objective -4.985352051
+# objective -5.005352051
 # nothing -0.000000000
-# bound -4.998946567
+# bound -5.006425284
 start.s0.c0.2.3 1
 plants.s0.c0.2.3 3
 start.s0.c2.3.1 1

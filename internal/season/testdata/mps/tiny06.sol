@@ -1,6 +1,6 @@
 # objective -8.538902448
 # nothing -4.544649442
-# bound -8.851984363
+# bound -8.853703969
 start.s1.c0.2.3 1
 plants.s1.c0.2.3 2
 start.s0.c1.4.0 1

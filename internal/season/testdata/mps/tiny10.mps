@@ -5,6 +5,8 @@ ROWS
  G least.s0.c1.0.1
  L most.s0.c1.1.4
  G least.s0.c1.1.4
+ L few.s0.c1.1.4
+ L all.s0.c1.1.4
  L most.s0.c0.3.4
  G least.s0.c0.3.4
  L total.g
@@ -94,11 +96,20 @@ COLUMNS
  start.s0.c1.1.4 most.s0.c1.1.4 -2
  start.s0.c1.1.4 least.s0.c1.1.4 -2
  start.s0.c1.1.4 leaves.b0.f1.w04.start.s0.c1.1.4 -1
- plants.s0.c1.1.4 cost 0.12000000000000001
+ plants.s0.c1.1.4 cost 0.1
  plants.s0.c1.1.4 most.s0.c1.1.4 1
  plants.s0.c1.1.4 least.s0.c1.1.4 1
+ plants.s0.c1.1.4 few.s0.c1.1.4 1
  plants.s0.c1.1.4 ground.s0.w04 0.15489885676167842
  plants.s0.c1.1.4 roots.s0.w04 5.530236919060261
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c1.1.4 cost 0.02
+ lost.s0.c1.1.4 few.s0.c1.1.4 -1
+ lost.s0.c1.1.4 all.s0.c1.1.4 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c1.1.4 cost 0
+ many.s0.c1.1.4 few.s0.c1.1.4 -1
+ many.s0.c1.1.4 all.s0.c1.1.4 1
  start.s0.c0.3.4 cost 0.18200281654547848
  start.s0.c0.3.4 most.s0.c0.3.4 -1
  start.s0.c0.3.4 least.s0.c0.3.4 -1
@@ -271,6 +282,7 @@ BOUNDS
  UP BND plants.s0.c1.0.1 1
  UP BND start.s0.c1.1.4 1
  UP BND plants.s0.c1.1.4 2
+ UP BND many.s0.c1.1.4 1
  UP BND start.s0.c0.3.4 1
  UP BND plants.s0.c0.3.4 1
  UP BND eat.f0.w00.1 0.631653750339507

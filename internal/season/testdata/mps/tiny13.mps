@@ -5,12 +5,16 @@ ROWS
  G least.s1.c0.0.2
  L most.s1.c0.1.2
  G least.s1.c0.1.2
+ L few.s1.c0.1.2
+ L all.s1.c0.1.2
  L most.s0.c2.2.2
  G least.s0.c2.2.2
  L most.s1.c1.3.1
  G least.s1.c1.3.1
  L most.s0.c2.5.0
  G least.s0.c2.5.0
+ L few.s0.c2.5.0
+ L all.s0.c2.5.0
  E pulled.stay0
  L ground.s1.w02
  L roots.s1.w02
@@ -86,9 +90,10 @@ COLUMNS
  start.s1.c0.1.2 most.s1.c0.1.2 -3
  start.s1.c0.1.2 least.s1.c0.1.2 -2
  start.s1.c0.1.2 leaves.b0.f0.w03.start.s1.c0.1.2 -1
- plants.s1.c0.1.2 cost 0.32
+ plants.s1.c0.1.2 cost -0.19999999999999998
  plants.s1.c0.1.2 most.s1.c0.1.2 1
  plants.s1.c0.1.2 least.s1.c0.1.2 1
+ plants.s1.c0.1.2 few.s1.c0.1.2 1
  plants.s1.c0.1.2 ground.s1.w02 0.2658747370713015
  plants.s1.c0.1.2 roots.s1.w02 17.25970947075039
  plants.s1.c0.1.2 ground.s1.w03 0.19216224731744092
@@ -98,6 +103,14 @@ COLUMNS
  plants.s1.c0.1.2 shelf.w01 1
  plants.s1.c0.1.2 picked.f0.w02 -0.841141939163208
  plants.s1.c0.1.2 picked.f0.w03 -0.20549027621746063
+ M MARKER 'MARKER' 'INTEND'
+ lost.s1.c0.1.2 cost 0.52
+ lost.s1.c0.1.2 few.s1.c0.1.2 -1
+ lost.s1.c0.1.2 all.s1.c0.1.2 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s1.c0.1.2 cost 0
+ many.s1.c0.1.2 few.s1.c0.1.2 -2
+ many.s1.c0.1.2 all.s1.c0.1.2 1
  start.s0.c2.2.2 cost 0.2728029498227943
  start.s0.c2.2.2 most.s0.c2.2.2 -2
  start.s0.c2.2.2 least.s0.c2.2.2 -2
@@ -128,9 +141,10 @@ COLUMNS
  start.s0.c2.5.0 most.s0.c2.5.0 -3
  start.s0.c2.5.0 least.s0.c2.5.0 -2
  start.s0.c2.5.0 leaves.b0.f0.w02.start.s0.c2.5.0 -1
- plants.s0.c2.5.0 cost 0.32
+ plants.s0.c2.5.0 cost -0.19999999999999998
  plants.s0.c2.5.0 most.s0.c2.5.0 1
  plants.s0.c2.5.0 least.s0.c2.5.0 1
+ plants.s0.c2.5.0 few.s0.c2.5.0 1
  plants.s0.c2.5.0 ground.s0.w02 0.2712173665359744
  plants.s0.c2.5.0 roots.s0.w02 16.417149900223208
  plants.s0.c2.5.0 ground.s0.w00 0.15213075492461536
@@ -138,6 +152,14 @@ COLUMNS
  plants.s0.c2.5.0 ground.s0.w01 0.2712173665359744
  plants.s0.c2.5.0 roots.s0.w01 16.417149900223208
  plants.s0.c2.5.0 picked.f1.w00 -0.8365823030471802
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.5.0 cost 0.52
+ lost.s0.c2.5.0 few.s0.c2.5.0 -1
+ lost.s0.c2.5.0 all.s0.c2.5.0 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.5.0 cost 0
+ many.s0.c2.5.0 few.s0.c2.5.0 -1
+ many.s0.c2.5.0 all.s0.c2.5.0 2
  pull.stay0.w01 cost -0.16283468631152553
  pull.stay0.w01 pulled.stay0 1
  pull.stay0.w01 ground.s1.w01 0.487578412541366
@@ -309,12 +331,14 @@ BOUNDS
  UP BND plants.s1.c0.0.2 1
  UP BND start.s1.c0.1.2 1
  UP BND plants.s1.c0.1.2 3
+ UP BND many.s1.c0.1.2 1
  UP BND start.s0.c2.2.2 1
  UP BND plants.s0.c2.2.2 2
  UP BND start.s1.c1.3.1 1
  UP BND plants.s1.c1.3.1 1
  UP BND start.s0.c2.5.0 1
  UP BND plants.s0.c2.5.0 3
+ UP BND many.s0.c2.5.0 1
  UP BND pull.stay0.w01 1
  UP BND eat.f0.w00.1 1.4771949525733217
  UP BND eat.f0.w00.2 1.4771949525733217

@@ -1,6 +1,6 @@
-# objective -7.373878906
+# objective -8.933878906
 # nothing -2.536564909
-# bound -8.780949299
+# bound -9.976141967
 start.s1.c0.1.2 1
 plants.s1.c0.1.2 3
 start.s0.c2.5.0 1

@@ -5,12 +5,16 @@ ROWS
  G least.s0.c1.0.2
  L most.s0.c1.1.1
  G least.s0.c1.1.1
+ L few.s0.c1.1.1
+ L all.s0.c1.1.1
  L most.s0.c0.2.0
  G least.s0.c0.2.0
  L most.s0.c2.3.0
  G least.s0.c2.3.0
  L most.s0.c2.4.3
  G least.s0.c2.4.3
+ L few.s0.c2.4.3
+ L all.s0.c2.4.3
  L minutes.w00
  L minutes.w01
  L minutes.w02
@@ -118,9 +122,10 @@ COLUMNS
  start.s0.c1.1.1 least.s0.c1.1.1 -2
  start.s0.c1.1.1 minutes.w01 5
  start.s0.c1.1.1 clears.s0.w03.start.s0.c1.1.1 -1
- plants.s0.c1.1.1 cost -0.18
+ plants.s0.c1.1.1 cost -0.19999999999999998
  plants.s0.c1.1.1 most.s0.c1.1.1 1
  plants.s0.c1.1.1 least.s0.c1.1.1 1
+ plants.s0.c1.1.1 few.s0.c1.1.1 1
  plants.s0.c1.1.1 minutes.w01 0.38092423592785574
  plants.s0.c1.1.1 ground.s0.w02 0.18259899903310772
  plants.s0.c1.1.1 roots.s0.w02 6.158786685572198
@@ -131,6 +136,14 @@ COLUMNS
  plants.s0.c1.1.1 ground.s0.w01 0.18259899903310772
  plants.s0.c1.1.1 roots.s0.w01 6.158786685572198
  plants.s0.c1.1.1 support.s0.w01 0.2
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c1.1.1 cost 0.02
+ lost.s0.c1.1.1 few.s0.c1.1.1 -1
+ lost.s0.c1.1.1 all.s0.c1.1.1 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c1.1.1 cost 0
+ many.s0.c1.1.1 few.s0.c1.1.1 -1
+ many.s0.c1.1.1 all.s0.c1.1.1 1
  start.s0.c0.2.0 cost 0.27819114007833967
  start.s0.c0.2.0 most.s0.c0.2.0 -2
  start.s0.c0.2.0 least.s0.c0.2.0 -2
@@ -176,9 +189,10 @@ COLUMNS
  start.s0.c2.4.3 minutes.w03 5
  start.s0.c2.4.3 leaves.b0.f0.w03.start.s0.c2.4.3 -1
  start.s0.c2.4.3 clears.s0.w03.start.s0.c2.4.3 -1
- plants.s0.c2.4.3 cost 0.12000000000000001
+ plants.s0.c2.4.3 cost 0.1
  plants.s0.c2.4.3 most.s0.c2.4.3 1
  plants.s0.c2.4.3 least.s0.c2.4.3 1
+ plants.s0.c2.4.3 few.s0.c2.4.3 1
  plants.s0.c2.4.3 minutes.w03 1.1114370602768204
  plants.s0.c2.4.3 total.g 1
  plants.s0.c2.4.3 total.h 1
@@ -186,6 +200,14 @@ COLUMNS
  plants.s0.c2.4.3 roots.s0.w03 1.48665608941497
  plants.s0.c2.4.3 support.s0.w03 0.2
  plants.s0.c2.4.3 picked.f1.w04 -0.7441861033439636
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.4.3 cost 0.02
+ lost.s0.c2.4.3 few.s0.c2.4.3 -1
+ lost.s0.c2.4.3 all.s0.c2.4.3 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.4.3 cost 0
+ many.s0.c2.4.3 few.s0.c2.4.3 -1
+ many.s0.c2.4.3 all.s0.c2.4.3 1
  M MARKER 'MARKER' 'INTEND'
  over.w00 cost 0.05
  over.w00 minutes.w00 -1
@@ -429,12 +451,14 @@ BOUNDS
  UP BND plants.s0.c1.0.2 1
  UP BND start.s0.c1.1.1 1
  UP BND plants.s0.c1.1.1 2
+ UP BND many.s0.c1.1.1 1
  UP BND start.s0.c0.2.0 1
  UP BND plants.s0.c0.2.0 2
  UP BND start.s0.c2.3.0 1
  UP BND plants.s0.c2.3.0 2
  UP BND start.s0.c2.4.3 1
  UP BND plants.s0.c2.4.3 2
+ UP BND many.s0.c2.4.3 1
  UP BND eat.f0.w00.1 1.3922995777170657
  UP BND eat.f0.w00.2 1.3922995777170657
  UP BND eat.f0.w00.3 2.7845991554341314

@@ -5,6 +5,8 @@ ROWS
  G least.s1.c1.0.4
  L most.s1.c0.1.4
  G least.s1.c0.1.4
+ L few.s1.c0.1.4
+ L all.s1.c0.1.4
  L most.s1.c1.2.2
  G least.s1.c1.2.2
  L most.s0.c1.3.3
@@ -131,9 +133,10 @@ COLUMNS
  start.s1.c0.1.4 least.s1.c0.1.4 -1
  start.s1.c0.1.4 minutes.w04 5
  start.s1.c0.1.4 leaves.b0.f0.w05.start.s1.c0.1.4 -1
- plants.s1.c0.1.4 cost 0.12000000000000001
+ plants.s1.c0.1.4 cost 0.1
  plants.s1.c0.1.4 most.s1.c0.1.4 1
  plants.s1.c0.1.4 least.s1.c0.1.4 1
+ plants.s1.c0.1.4 few.s1.c0.1.4 1
  plants.s1.c0.1.4 minutes.w04 3.9361657053089303
  plants.s1.c0.1.4 must.0.c0 1
  plants.s1.c0.1.4 ground.s1.w04 0.09487080858729491
@@ -144,6 +147,14 @@ COLUMNS
  plants.s1.c0.1.4 shelf.w02 1
  plants.s1.c0.1.4 picked.f1.w04 -1.9791501760482788
  plants.s1.c0.1.4 picked.f1.w05 -1.0594099760055542
+ M MARKER 'MARKER' 'INTEND'
+ lost.s1.c0.1.4 cost 0.02
+ lost.s1.c0.1.4 few.s1.c0.1.4 -1
+ lost.s1.c0.1.4 all.s1.c0.1.4 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s1.c0.1.4 cost 0
+ many.s1.c0.1.4 few.s1.c0.1.4 -1
+ many.s1.c0.1.4 all.s1.c0.1.4 1
  start.s1.c1.2.2 cost 0.2863598352282021
  start.s1.c1.2.2 most.s1.c1.2.2 -1
  start.s1.c1.2.2 least.s1.c1.2.2 -1
@@ -558,6 +569,7 @@ BOUNDS
  UP BND plants.s1.c1.0.4 2
  UP BND start.s1.c0.1.4 1
  UP BND plants.s1.c0.1.4 2
+ UP BND many.s1.c0.1.4 1
  UP BND start.s1.c1.2.2 1
  UP BND plants.s1.c1.2.2 1
  UP BND start.s0.c1.3.3 1

@@ -3,12 +3,16 @@ ROWS
  N cost
  L most.s0.c1.1.1
  G least.s0.c1.1.1
+ L few.s0.c1.1.1
+ L all.s0.c1.1.1
  L most.s0.c0.2.0
  G least.s0.c0.2.0
  L most.s0.c2.3.1
  G least.s0.c2.3.1
  L most.s0.c0.4.0
  G least.s0.c0.4.0
+ L few.s0.c0.4.0
+ L all.s0.c0.4.0
  L most.s0.c1.5.2
  G least.s0.c1.5.2
  E pulled.stay0
@@ -108,9 +112,10 @@ COLUMNS
  start.s0.c1.1.1 least.s0.c1.1.1 -1
  start.s0.c1.1.1 standson.s0.w01 1
  start.s0.c1.1.1 clears.s0.w03.start.s0.c1.1.1 -1
- plants.s0.c1.1.1 cost 0.12000000000000001
+ plants.s0.c1.1.1 cost 0.1
  plants.s0.c1.1.1 most.s0.c1.1.1 1
  plants.s0.c1.1.1 least.s0.c1.1.1 1
+ plants.s0.c1.1.1 few.s0.c1.1.1 1
  plants.s0.c1.1.1 ground.s0.w01 0.28556581784303026
  plants.s0.c1.1.1 roots.s0.w01 19.670679500696156
  plants.s0.c1.1.1 ground.s0.w02 0.28556581784303026
@@ -118,6 +123,14 @@ COLUMNS
  plants.s0.c1.1.1 ground.s0.w03 0.28556581784303026
  plants.s0.c1.1.1 roots.s0.w03 19.670679500696156
  plants.s0.c1.1.1 picked.f0.w01 -0.17453770339488983
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c1.1.1 cost 0.02
+ lost.s0.c1.1.1 few.s0.c1.1.1 -1
+ lost.s0.c1.1.1 all.s0.c1.1.1 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c1.1.1 cost 0
+ many.s0.c1.1.1 few.s0.c1.1.1 -1
+ many.s0.c1.1.1 all.s0.c1.1.1 1
  start.s0.c0.2.0 cost 0.26450918084755537
  start.s0.c0.2.0 most.s0.c0.2.0 -2
  start.s0.c0.2.0 least.s0.c0.2.0 -2
@@ -168,9 +181,10 @@ COLUMNS
  start.s0.c0.4.0 standson.s0.w00 1
  start.s0.c0.4.0 standson.s0.w01 1
  start.s0.c0.4.0 clears.s0.w03.start.s0.c0.4.0 -1
- plants.s0.c0.4.0 cost 0.12000000000000001
+ plants.s0.c0.4.0 cost 0.1
  plants.s0.c0.4.0 most.s0.c0.4.0 1
  plants.s0.c0.4.0 least.s0.c0.4.0 1
+ plants.s0.c0.4.0 few.s0.c0.4.0 1
  plants.s0.c0.4.0 ground.s0.w01 0.214798274988532
  plants.s0.c0.4.0 roots.s0.w01 7.18911053683745
  plants.s0.c0.4.0 ground.s0.w02 0.23496674886808971
@@ -180,7 +194,15 @@ COLUMNS
  plants.s0.c0.4.0 ground.s0.w00 0.2296771165979295
  plants.s0.c0.4.0 roots.s0.w00 7.687092361858
  plants.s0.c0.4.0 shelf.w-1 1
- plants.s0.c0.4.0 back.s0.c0.4.0 1
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.4.0 cost 0.02
+ lost.s0.c0.4.0 few.s0.c0.4.0 -1
+ lost.s0.c0.4.0 all.s0.c0.4.0 -1
+ lost.s0.c0.4.0 back.s0.c0.4.0 1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.4.0 cost 0
+ many.s0.c0.4.0 few.s0.c0.4.0 -1
+ many.s0.c0.4.0 all.s0.c0.4.0 1
  start.s0.c1.5.2 cost 0.179617489458485
  start.s0.c1.5.2 most.s0.c1.5.2 -2
  start.s0.c1.5.2 least.s0.c1.5.2 -1
@@ -406,7 +428,7 @@ COLUMNS
  pays.s0.c0.2.0 back.s0.c0.2.0 -1
  early.b0.f0.i3.w00 cost 0
  early.b0.f0.i3.w00 soon.b0.f0.i3.w00.w-1 1
- early.b0.f0.i3.w00 back.s0.c0.4.0 2
+ early.b0.f0.i3.w00 back.s0.c0.4.0 1
  pays.s0.c0.4.0 cost 0.5
  pays.s0.c0.4.0 back.s0.c0.4.0 -1
  rest.w-1 cost 0.5
@@ -467,7 +489,7 @@ RHS
  RHS tall.s0.w03 0.9233336526032843
  RHS shelf.w-1 4.000001
  RHS back.s0.c0.2.0 2
- RHS back.s0.c0.4.0 2
+ RHS back.s0.c0.4.0 1
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -476,12 +498,14 @@ RHS
 BOUNDS
  UP BND start.s0.c1.1.1 1
  UP BND plants.s0.c1.1.1 2
+ UP BND many.s0.c1.1.1 1
  UP BND start.s0.c0.2.0 1
  UP BND plants.s0.c0.2.0 2
  UP BND start.s0.c2.3.1 1
  UP BND plants.s0.c2.3.1 1
  UP BND start.s0.c0.4.0 1
  UP BND plants.s0.c0.4.0 2
+ UP BND many.s0.c0.4.0 1
  UP BND start.s0.c1.5.2 1
  UP BND plants.s0.c1.5.2 2
  UP BND pull.stay0.before 1

@@ -5,6 +5,8 @@ ROWS
  G least.s0.c2.0.3
  L most.s0.c2.1.3
  G least.s0.c2.1.3
+ L few.s0.c2.1.3
+ L all.s0.c2.1.3
  L most.s0.c0.2.0
  G least.s0.c0.2.0
  L most.s0.c1.5.0
@@ -113,12 +115,21 @@ COLUMNS
  start.s0.c2.1.3 least.s0.c2.1.3 -2
  start.s0.c2.1.3 leaves.b0.f1.w03.start.s0.c2.1.3 -1
  start.s0.c2.1.3 clears.s0.w03.start.s0.c2.1.3 -1
- plants.s0.c2.1.3 cost 0.12000000000000001
+ plants.s0.c2.1.3 cost 0.1
  plants.s0.c2.1.3 most.s0.c2.1.3 1
  plants.s0.c2.1.3 least.s0.c2.1.3 1
+ plants.s0.c2.1.3 few.s0.c2.1.3 1
  plants.s0.c2.1.3 ground.s0.w03 0.23067458913869043
  plants.s0.c2.1.3 roots.s0.w03 8.923058289256073
  plants.s0.c2.1.3 picked.f0.w04 -1.4814794063568115
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.1.3 cost 0.02
+ lost.s0.c2.1.3 few.s0.c2.1.3 -1
+ lost.s0.c2.1.3 all.s0.c2.1.3 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.1.3 cost 0
+ many.s0.c2.1.3 few.s0.c2.1.3 -2
+ many.s0.c2.1.3 all.s0.c2.1.3 1
  start.s0.c0.2.0 cost 0.24535470128511555
  start.s0.c0.2.0 most.s0.c0.2.0 -2
  start.s0.c0.2.0 least.s0.c0.2.0 -1
@@ -420,6 +431,7 @@ BOUNDS
  UP BND plants.s0.c2.0.3 1
  UP BND start.s0.c2.1.3 1
  UP BND plants.s0.c2.1.3 3
+ UP BND many.s0.c2.1.3 1
  UP BND start.s0.c0.2.0 1
  UP BND plants.s0.c0.2.0 2
  UP BND start.s0.c1.5.0 1

@@ -1,6 +1,6 @@
-# objective -7.576390989
+# objective -7.596390989
 # nothing -2.148752324
-# bound -7.576409299
+# bound -7.596391849
 start.s0.c2.0.3 1
 plants.s0.c2.0.3 1
 start.s0.c2.1.3 1

@@ -3,6 +3,8 @@ ROWS
  N cost
  L most.s0.c0.1.5
  G least.s0.c0.1.5
+ L few.s0.c0.1.5
+ L all.s0.c0.1.5
  L most.s0.c2.2.0
  G least.s0.c2.2.0
  E pulled.stay0
@@ -115,9 +117,10 @@ COLUMNS
  start.s0.c0.1.5 cost 0.2544299602851392
  start.s0.c0.1.5 most.s0.c0.1.5 -2
  start.s0.c0.1.5 least.s0.c0.1.5 -1
- plants.s0.c0.1.5 cost -0.18
+ plants.s0.c0.1.5 cost -0.19999999999999998
  plants.s0.c0.1.5 most.s0.c0.1.5 1
  plants.s0.c0.1.5 least.s0.c0.1.5 1
+ plants.s0.c0.1.5 few.s0.c0.1.5 1
  plants.s0.c0.1.5 ground.s0.w05 0.10749606181912455
  plants.s0.c0.1.5 roots.s0.w05 5.763367532111889
  plants.s0.c0.1.5 support.s0.w05 0.2
@@ -127,6 +130,14 @@ COLUMNS
  plants.s0.c0.1.5 ground.s0.w07 0.19090677300397543
  plants.s0.c0.1.5 roots.s0.w07 10.235406568128052
  plants.s0.c0.1.5 support.s0.w07 0.2
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.1.5 cost 0.02
+ lost.s0.c0.1.5 few.s0.c0.1.5 -1
+ lost.s0.c0.1.5 all.s0.c0.1.5 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.1.5 cost 0
+ many.s0.c0.1.5 few.s0.c0.1.5 -1
+ many.s0.c0.1.5 all.s0.c0.1.5 1
  start.s0.c2.2.0 cost 0.16157791913109912
  start.s0.c2.2.0 most.s0.c2.2.0 -2
  start.s0.c2.2.0 least.s0.c2.2.0 -2
@@ -495,6 +506,7 @@ RHS
 BOUNDS
  UP BND start.s0.c0.1.5 1
  UP BND plants.s0.c0.1.5 2
+ UP BND many.s0.c0.1.5 1
  UP BND start.s0.c2.2.0 1
  UP BND plants.s0.c2.2.0 2
  UP BND pull.stay0.before 1

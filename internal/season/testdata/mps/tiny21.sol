@@ -1,6 +1,6 @@
 # objective -4.978520483
 # nothing -2.692120806
-# bound -5.205448259
+# bound -5.109880871
 start.s0.c2.2.0 1
 plants.s0.c2.2.0 2
 pull.stay0.w01 1

@@ -5,12 +5,16 @@ ROWS
  G least.s1.c1.0.4
  L most.s0.c0.1.4
  G least.s0.c0.1.4
+ L few.s0.c0.1.4
+ L all.s0.c0.1.4
  L most.s1.c0.2.3
  G least.s1.c0.2.3
  L most.s0.c2.3.2
  G least.s0.c2.3.2
  L most.s0.c0.4.1
  G least.s0.c0.4.1
+ L few.s0.c0.4.1
+ L all.s0.c0.4.1
  L most.s0.c2.5.0
  G least.s0.c2.5.0
  L total.g
@@ -178,9 +182,10 @@ COLUMNS
  start.s0.c0.1.4 least.s0.c0.1.4 -1
  start.s0.c0.1.4 leaves.b0.f0.w07.start.s0.c0.1.4 -1
  start.s0.c0.1.4 standson.s0.w04 1
- plants.s0.c0.1.4 cost 0.12000000000000001
+ plants.s0.c0.1.4 cost 0.1
  plants.s0.c0.1.4 most.s0.c0.1.4 1
  plants.s0.c0.1.4 least.s0.c0.1.4 1
+ plants.s0.c0.1.4 few.s0.c0.1.4 1
  plants.s0.c0.1.4 total.g 1
  plants.s0.c0.1.4 total.h 1
  plants.s0.c0.1.4 ground.s0.w04 0.1169200154681039
@@ -195,7 +200,15 @@ COLUMNS
  plants.s0.c0.1.4 ground.s0.w07 0.1169200154681039
  plants.s0.c0.1.4 roots.s0.w07 20.474722764803754
  plants.s0.c0.1.4 support.s0.w07 0.2
- plants.s0.c0.1.4 back.s0.c0.1.4 1
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.1.4 cost 0.02
+ lost.s0.c0.1.4 few.s0.c0.1.4 -1
+ lost.s0.c0.1.4 all.s0.c0.1.4 -1
+ lost.s0.c0.1.4 back.s0.c0.1.4 1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.1.4 cost 0
+ many.s0.c0.1.4 few.s0.c0.1.4 -1
+ many.s0.c0.1.4 all.s0.c0.1.4 1
  start.s1.c0.2.3 cost 0.08829474067463751
  start.s1.c0.2.3 most.s1.c0.2.3 -2
  start.s1.c0.2.3 least.s1.c0.2.3 -2
@@ -238,9 +251,10 @@ COLUMNS
  start.s0.c0.4.1 leaves.b0.f1.w04.start.s0.c0.4.1 -1
  start.s0.c0.4.1 standson.s0.w02 1
  start.s0.c0.4.1 clears.s0.w04.start.s0.c0.4.1 -1
- plants.s0.c0.4.1 cost -0.18
+ plants.s0.c0.4.1 cost -0.19999999999999998
  plants.s0.c0.4.1 most.s0.c0.4.1 1
  plants.s0.c0.4.1 least.s0.c0.4.1 1
+ plants.s0.c0.4.1 few.s0.c0.4.1 1
  plants.s0.c0.4.1 ground.s0.w04 0.11631973221088443
  plants.s0.c0.4.1 roots.s0.w04 7.937343947422197
  plants.s0.c0.4.1 support.s0.w04 0.2
@@ -256,6 +270,14 @@ COLUMNS
  plants.s0.c0.4.1 picked.f1.w01 -1.8081107139587402
  plants.s0.c0.4.1 picked.f1.w02 -0.8389935493469238
  plants.s0.c0.4.1 picked.f1.w03 -1.2859776020050049
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c0.4.1 cost 0.02
+ lost.s0.c0.4.1 few.s0.c0.4.1 -1
+ lost.s0.c0.4.1 all.s0.c0.4.1 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c0.4.1 cost 0
+ many.s0.c0.4.1 few.s0.c0.4.1 -1
+ many.s0.c0.4.1 all.s0.c0.4.1 1
  start.s0.c2.5.0 cost 0.1187169680305169
  start.s0.c2.5.0 most.s0.c2.5.0 -1
  start.s0.c2.5.0 least.s0.c2.5.0 -1
@@ -576,7 +598,7 @@ COLUMNS
  pays.s1.c1.0.4 back.s1.c1.0.4 -1
  early.b0.f0.i4.w04 cost 0
  early.b0.f0.i4.w04 soon.b0.f0.i4.w04.w02 1
- early.b0.f0.i4.w04 back.s0.c0.1.4 2
+ early.b0.f0.i4.w04 back.s0.c0.1.4 1
  pays.s0.c0.1.4 cost 0.5
  pays.s0.c0.1.4 back.s0.c0.1.4 -1
  early.b0.f0.i4.w03 cost 0
@@ -665,7 +687,7 @@ RHS
  RHS support.s0.w00 0.4072915687214255
  RHS shelf.w-1 4.000001
  RHS back.s1.c1.0.4 2
- RHS back.s0.c0.1.4 2
+ RHS back.s0.c0.1.4 1
  RHS back.s1.c0.2.3 2
  RHS clear.w-1 1
  RHS clear.w00 1
@@ -680,12 +702,14 @@ BOUNDS
  UP BND plants.s1.c1.0.4 2
  UP BND start.s0.c0.1.4 1
  UP BND plants.s0.c0.1.4 2
+ UP BND many.s0.c0.1.4 1
  UP BND start.s1.c0.2.3 1
  UP BND plants.s1.c0.2.3 2
  UP BND start.s0.c2.3.2 1
  UP BND plants.s0.c2.3.2 1
  UP BND start.s0.c0.4.1 1
  UP BND plants.s0.c0.4.1 2
+ UP BND many.s0.c0.4.1 1
  UP BND start.s0.c2.5.0 1
  UP BND plants.s0.c2.5.0 1
  UP BND eat.f0.w00.1 0.27216795503240304

@@ -5,6 +5,8 @@ ROWS
  G least.s0.c2.0.0
  L most.s0.c2.1.4
  G least.s0.c2.1.4
+ L few.s0.c2.1.4
+ L all.s0.c2.1.4
  L most.s0.c2.5.3
  G least.s0.c2.5.3
  E pulled.stay0
@@ -130,9 +132,10 @@ COLUMNS
  start.s0.c2.1.4 cost 0.24798695603858933
  start.s0.c2.1.4 most.s0.c2.1.4 -3
  start.s0.c2.1.4 least.s0.c2.1.4 -2
- plants.s0.c2.1.4 cost -0.18
+ plants.s0.c2.1.4 cost -0.19999999999999998
  plants.s0.c2.1.4 most.s0.c2.1.4 1
  plants.s0.c2.1.4 least.s0.c2.1.4 1
+ plants.s0.c2.1.4 few.s0.c2.1.4 1
  plants.s0.c2.1.4 must.0.c2 1
  plants.s0.c2.1.4 ground.s0.w04 0.21621351014738466
  plants.s0.c2.1.4 roots.s0.w04 8.633565112340001
@@ -142,6 +145,14 @@ COLUMNS
  plants.s0.c2.1.4 roots.s0.w06 4.062013584950055
  plants.s0.c2.1.4 ground.s0.w07 0.248721494157493
  plants.s0.c2.1.4 roots.s0.w07 9.93163291777391
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.1.4 cost 0.02
+ lost.s0.c2.1.4 few.s0.c2.1.4 -1
+ lost.s0.c2.1.4 all.s0.c2.1.4 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.1.4 cost 0
+ many.s0.c2.1.4 few.s0.c2.1.4 -2
+ many.s0.c2.1.4 all.s0.c2.1.4 1
  start.s0.c2.5.3 cost 0.23900506712057568
  start.s0.c2.5.3 most.s0.c2.5.3 -2
  start.s0.c2.5.3 least.s0.c2.5.3 -2
@@ -487,6 +498,7 @@ BOUNDS
  UP BND plants.s0.c2.0.0 1
  UP BND start.s0.c2.1.4 1
  UP BND plants.s0.c2.1.4 3
+ UP BND many.s0.c2.1.4 1
  UP BND start.s0.c2.5.3 1
  UP BND plants.s0.c2.5.3 2
  UP BND pull.stay0.w01 1

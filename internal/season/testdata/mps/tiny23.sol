@@ -1,6 +1,6 @@
-# objective -8.903115978
+# objective -8.943115978
 # nothing -3.482757306
-# bound -8.905307610
+# bound -8.943981208
 start.s0.c2.0.0 1
 plants.s0.c2.0.0 1
 start.s0.c2.1.4 1

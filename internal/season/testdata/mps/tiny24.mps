@@ -7,10 +7,14 @@ ROWS
  G least.s0.c0.1.3
  L most.s0.c2.2.3
  G least.s0.c2.2.3
+ L few.s0.c2.2.3
+ L all.s0.c2.2.3
  L most.s0.c2.3.1
  G least.s0.c2.3.1
  L most.s0.c2.4.1
  G least.s0.c2.4.1
+ L few.s0.c2.4.1
+ L all.s0.c2.4.1
  E pulled.stay0
  L minutes.w00
  L minutes.w01
@@ -121,12 +125,21 @@ COLUMNS
  start.s0.c2.2.3 minutes.w03 5
  start.s0.c2.2.3 leaves.b0.f1.w03.start.s0.c2.2.3 -1
  start.s0.c2.2.3 clears.s0.w03.start.s0.c2.2.3 -1
- plants.s0.c2.2.3 cost 0.12000000000000001
+ plants.s0.c2.2.3 cost 0.1
  plants.s0.c2.2.3 most.s0.c2.2.3 1
  plants.s0.c2.2.3 least.s0.c2.2.3 1
+ plants.s0.c2.2.3 few.s0.c2.2.3 1
  plants.s0.c2.2.3 minutes.w03 3.104376838091743
  plants.s0.c2.2.3 ground.s0.w03 0.062375138596044905
  plants.s0.c2.2.3 roots.s0.w03 22.01385374500024
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.2.3 cost 0.02
+ lost.s0.c2.2.3 few.s0.c2.2.3 -1
+ lost.s0.c2.2.3 all.s0.c2.2.3 -1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.2.3 cost 0
+ many.s0.c2.2.3 few.s0.c2.2.3 -1
+ many.s0.c2.2.3 all.s0.c2.2.3 2
  start.s0.c2.3.1 cost 0.08978044688021763
  start.s0.c2.3.1 most.s0.c2.3.1 -3
  start.s0.c2.3.1 least.s0.c2.3.1 -2
@@ -161,9 +174,10 @@ COLUMNS
  start.s0.c2.4.1 standson.s0.w01 1
  start.s0.c2.4.1 standson.s0.w02 1
  start.s0.c2.4.1 clears.s0.w03.start.s0.c2.4.1 -1
- plants.s0.c2.4.1 cost 0.12000000000000001
+ plants.s0.c2.4.1 cost 0.1
  plants.s0.c2.4.1 most.s0.c2.4.1 1
  plants.s0.c2.4.1 least.s0.c2.4.1 1
+ plants.s0.c2.4.1 few.s0.c2.4.1 1
  plants.s0.c2.4.1 minutes.w01 0.7448777787045411
  plants.s0.c2.4.1 minutes.w02 0.7111352702626741
  plants.s0.c2.4.1 minutes.w03 5
@@ -179,7 +193,15 @@ COLUMNS
  plants.s0.c2.4.1 picked.f0.w01 -1.0562855501969655
  plants.s0.c2.4.1 picked.f0.w02 -1.3232637445131938
  plants.s0.c2.4.1 picked.f0.w03 -0.6275073687235514
- plants.s0.c2.4.1 back.s0.c2.4.1 1
+ M MARKER 'MARKER' 'INTEND'
+ lost.s0.c2.4.1 cost 0.02
+ lost.s0.c2.4.1 few.s0.c2.4.1 -1
+ lost.s0.c2.4.1 all.s0.c2.4.1 -1
+ lost.s0.c2.4.1 back.s0.c2.4.1 1
+ M MARKER 'MARKER' 'INTORG'
+ many.s0.c2.4.1 cost 0
+ many.s0.c2.4.1 few.s0.c2.4.1 -1
+ many.s0.c2.4.1 all.s0.c2.4.1 1
  pull.stay0.before cost 0.18339138163859614
  pull.stay0.before pulled.stay0 1
  pull.stay0.before leaves.b0.f0.w-1.pull.stay0.before -1
@@ -331,7 +353,7 @@ COLUMNS
  left.b0.f0.w02 leaves.b0.f0.w02.pull.stay0.w02 1
  early.b0.f0.i1.w01 cost 0
  early.b0.f0.i1.w01 soon.b0.f0.i1.w01.w00 1
- early.b0.f0.i1.w01 back.s0.c2.4.1 2
+ early.b0.f0.i1.w01 back.s0.c2.4.1 1
  pays.s0.c2.4.1 cost 0.5
  pays.s0.c2.4.1 back.s0.c2.4.1 -1
  rest.w-1 cost 0.5
@@ -401,7 +423,7 @@ RHS
  RHS roots.s0.w02 128.14950083770458
  RHS tall.s0.w02 0.9968809262861
  RHS tall.s0.w03 0.9968809262861
- RHS back.s0.c2.4.1 2
+ RHS back.s0.c2.4.1 1
  RHS clear.w-1 1
  RHS clear.w00 1
  RHS clear.w01 1
@@ -414,10 +436,12 @@ BOUNDS
  UP BND plants.s0.c0.1.3 1
  UP BND start.s0.c2.2.3 1
  UP BND plants.s0.c2.2.3 3
+ UP BND many.s0.c2.2.3 1
  UP BND start.s0.c2.3.1 1
  UP BND plants.s0.c2.3.1 3
  UP BND start.s0.c2.4.1 1
  UP BND plants.s0.c2.4.1 2
+ UP BND many.s0.c2.4.1 1
  UP BND pull.stay0.before 1
  UP BND pull.stay0.w00 1
  UP BND pull.stay0.w01 1
