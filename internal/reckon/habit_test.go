@@ -33,7 +33,8 @@ import (
 // A family does not return early to its medium where another crop will do.
 // Foods take turns by liking and by how often they are wanted; a crop is not
 // sown twice while another will do. Ground meant for a warm crop carries a quick
-// cool one before. What is picked over is pulled. Gardeners differ in whether
+// cool one before. What is picked over is pulled, and what would first be picked
+// after the plan's end is not sown. Gardeners differ in whether
 // they pull what stands for the warm crops or wait for it, in whether they leave
 // a food out rather than bring a family back early, and in whether pots that stand
 // ready go out where the calendar is against it: of the eight ways the one that
@@ -459,6 +460,9 @@ func (h *habit) put(space, w int, c *crop.Crop, most int) int {
 		return m.option(h.in, &e, end)
 	}
 	e := grown(way)
+	if h.pastTheEnd(space, c, way, day) {
+		return 0
+	}
 	o := stands(e)
 	o.Space, o.ShelfFrom = space, noShelf
 	if way == crop.SetOut {
@@ -499,6 +503,13 @@ func (h *habit) put(space, w int, c *crop.Crop, most int) int {
 	}
 	m.p.Options, m.entry = m.p.Options[:at], m.entry[:at]
 	return 0
+}
+
+// pastTheEnd: by the calendar it is first picked after the plan's last week, where
+// nothing is counted. The plan does not sow that either.
+func (h *habit) pastTheEnd(space int, c *crop.Crop, way crop.Way, day cal.Day) bool {
+	first := h.grow(h.sheet, space, c, way, day).FirstPick
+	return first.None() || first.Likely >= h.m.p.Start+cal.Day(7*h.m.p.Weeks)
 }
 
 // lawful: no fault that doing nothing has not.

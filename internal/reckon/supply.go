@@ -347,7 +347,7 @@ func (m *model) option(in *Inputs, e *Entry, end int) season.Option {
 	return o
 }
 
-// picked reports whether an option gives something in a week in any future.
+// anyAt reports whether any row gives something at a place.
 func anyAt(meals [][]float32, k int) bool {
 	for _, row := range meals {
 		if k >= 0 && k < len(row) && row[k] > 0 {
