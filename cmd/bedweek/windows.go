@@ -240,7 +240,10 @@ func printWindow(w *world, book *crop.Book, r stand.Window) {
 	if r.Quick > 0 && !slices.ContainsFunc(r.Kinds, func(k stand.KindRange) bool { return k.Kind == stand.Quick }) {
 		fmt.Fprintf(w.out, "   the middle varieties hardly have time here; quick ones are ready in about %d days\n", r.Quick)
 	}
-	for _, p := range r.Picks {
+	for i, p := range r.Picks {
+		if i > 0 && p.Start == r.Picks[i-1].Start { // a short range has one day for two of its three
+			continue
+		}
 		fmt.Fprintf(w.out, "   started %s, first pick %s\n", p.Start.Short(), p.First)
 	}
 }
