@@ -67,7 +67,7 @@ func fixturePapers(d *reckon.Day) *reckon.Papers {
 	}
 	p.Lesson.Spaces = []reckon.LessonSpace{{Name: "Raised bed 1", About: "2.9 m², medium 30 cm deep.", Lines: []reckon.LessonLine{
 		{Crop: "kale", Plants: 6, Standing: true, First: win(today+3, 3, 3), OfTwenty: 19, Reasons: []string{"It stands already."}},
-		{Crop: "snap pea", Plants: 30, Way: "sown or planted", In: win(today+130, 4, 5), First: win(today+200, 9, 9), OfTwenty: 16, Reasons: []string{"It grows in the cool."}}}},
+		{Crop: "snap pea", Plants: 30, Way: "sown outdoors", In: win(today+130, 4, 5), First: win(today+200, 9, 9), OfTwenty: 16, Reasons: []string{"It grows in the cool."}}}},
 		{Name: "Bag 1", About: "0.2 m², medium 40 cm deep."}}
 	p.Lesson.Crops = []reckon.LessonCrop{{Name: "kale", Figures: []reckon.LessonFigure{{What: "Space between plants", Value: "45 cm (30 to 60)", Source: "EXT-VEG", Basis: "from memory"}}}}
 	p.Lesson.Sources = []crop.Source{{Key: "EXT-VEG", Who: "university extension vegetable bulletins", Title: "Home vegetable gardening tables", Year: "various", Where: "recalled"}}
