@@ -1,7 +1,10 @@
 package reckon
 
 import (
+	"cmp"
 	"fmt"
+	"maps"
+	"slices"
 	"sort"
 
 	"bedweek/internal/cal"
@@ -58,14 +61,16 @@ func (m *model) likeness(pl season.Planting) ledger.PlanLine {
 		Since: m.p.Start + cal.Day(7*o.Week), Until: m.p.Start + cal.Day(7*o.End+6), Plants: pl.Plants}
 }
 
-// finder finds the options that are like lines of an earlier plan.
+// finder finds the options that are like lines of an earlier plan, one line
+// after the other: pots at hand go to the first that ask for them.
 type finder struct {
-	m  *model
-	at map[string][]int
+	m    *model
+	at   map[string][]int
+	pots map[string]int // of each tray, not yet given to a line
 }
 
 func (m *model) finder() *finder {
-	f := &finder{m: m, at: map[string][]int{}}
+	f := &finder{m: m, at: map[string][]int{}, pots: maps.Clone(m.p.Totals)}
 	for i := range m.p.Options {
 		o := &m.p.Options[i]
 		key := lineKey(m.p.Spaces[o.Space].ID, o.Crop, wayWord(m.entries[m.entry[i]].Way))
@@ -77,7 +82,9 @@ func (m *model) finder() *finder {
 func lineKey(space, crop, way string) string { return space + " " + crop + " " + way }
 
 // find returns the option most like a line, -1 when none is near. A line whose
-// week has passed lately is looked for this week.
+// week has passed lately is looked for this week. A line does not say whether
+// its plants are pots at hand: they are while there are enough, and where no
+// others can be raised in time.
 func (f *finder) find(l ledger.PlanLine) int {
 	start := f.m.p.Start
 	week := weeksFrom(start, l.Since)
@@ -97,11 +104,26 @@ func (f *finder) find(l ledger.PlanLine) int {
 		if off > slip {
 			continue
 		}
-		if d := 1000*off + abs(o.End-end); d < far {
+		d := 1000*off + abs(o.End-end)
+		if isTray(*o) && f.pots[o.MaxTotal] < l.Plants {
+			d += 1 << 20
+		}
+		if d < far {
 			best, far = i, d
 		}
 	}
+	if best >= 0 {
+		if o := &f.m.p.Options[best]; isTray(*o) {
+			f.pots[o.MaxTotal] -= l.Plants
+		}
+	}
 	return best
+}
+
+// bySoonest is lines in the order of their weeks: what is to go out first is
+// likeliest to be what was raised.
+func bySoonest(lines []ledger.PlanLine) []ledger.PlanLine {
+	return slices.SortedStableFunc(slices.Values(lines), func(a, b ledger.PlanLine) int { return cmp.Compare(a.Since, b.Since) })
 }
 
 // weeksFrom counts whole weeks from a Monday.
@@ -122,9 +144,12 @@ func (m *model) prior(k *ledger.KeptPlan) *season.Plan {
 	}
 	f, plan := m.finder(), &season.Plan{}
 	seen := map[int]bool{}
-	for _, l := range k.Lines {
+	for _, l := range bySoonest(k.Lines) {
+		if m.done(l) {
+			continue
+		}
 		i := f.find(l)
-		if i < 0 || seen[i] || m.done(l) {
+		if i < 0 || seen[i] {
 			continue
 		}
 		seen[i] = true
@@ -195,7 +220,7 @@ func (m *model) spared(in *Inputs) map[string]bool {
 		return out
 	}
 	f := m.finder()
-	for _, l := range lines {
+	for _, l := range bySoonest(lines) {
 		if i := f.find(l); i >= 0 {
 			out[m.p.Options[i].ID] = true
 		}
@@ -253,15 +278,18 @@ func (m *model) lock(in *Inputs) {
 	taken := map[int]bool{}
 	for _, w := range in.wishes() {
 		h := Heard{Event: w.Event, Wish: w.Wish, Words: WishWords(w.Wish, in), State: "met"}
-		lines := in.linesOf(w.Wish)
+		lines := bySoonest(in.linesOf(w.Wish))
 		past, done, none := 0, 0, 0
 		for _, l := range lines {
-			i := f.find(l)
 			switch {
 			case m.done(l):
 				done++
+				continue
 			case l.Since < m.p.Start-7*lateWeeks:
 				past++
+				continue
+			}
+			switch i := f.find(l); {
 			case i < 0:
 				none++
 				h.Why = fmt.Sprintf("%s can no longer be started in %s in that week.", m.cropName(in, l.Crop), spaceNameOf(in, l.Space))

@@ -23,7 +23,7 @@ func carryOut(t *testing.T, r *Result, seq int) []ledger.Event {
 			t.Fatal(err)
 		}
 		seq++
-		e.Seq = int64(seq)
+		e.Seq, e.ID = int64(seq), ledger.FollowingID("week", fmt.Sprint(seq))
 		out = append(out, e)
 	}
 	for i, s := range m.stays {
