@@ -44,7 +44,7 @@ func howPick(c *crop.Crop) string {
 	case crop.Flush:
 		return "Cut or snap the shoot low; leave the young ones."
 	case crop.CutAgain:
-		return "Outer or upper leaves; leave the heart to grow on."
+		return "The largest leaves or tips; leave enough to grow on."
 	}
 	return ""
 }
