@@ -27,7 +27,7 @@ type ascent struct {
 	use     []float64   // by price: used at the prices
 	halves  [2]half     // the options are priced in two halves, one after the other or at once
 	workers int
-	turn    way // up and down by turns
+	looked  int // so many times, for the turns
 	work    int
 	reach   []float64 // by option: never below its worth when last looked at
 	all     []int32
@@ -44,7 +44,7 @@ type half struct {
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts)), turn: up}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -147,8 +147,8 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 			a.takeStay(&e.stays[i], at, eaten)
 		}
 	}
-	a.turn = up + down - a.turn
-	if m.looks = a.turn; len(some) == len(e.opts) {
+	a.looked++
+	if m.looks = turns[a.looked%len(turns)]; len(some) == len(e.opts) {
 		m.looks = both
 	}
 	cut := len(some) / 2
@@ -317,17 +317,17 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 // Steps of the ascent. Each price moves by about a share of what is typical
 // for its kind, a larger share at first than at the end.
 const (
-	firstStep = 0.1
-	warmStep  = 0.03
-	lastStep  = 0.002
+	firstStep = 0.2
+	warmStep  = 0.06
+	lastStep  = 0.003
 	keepWay   = 0.9  // of the direction of the steps before
-	keepSize  = 0.99 // of the mean square slope seen before
+	keepSize  = 0.9  // of the mean square slope seen before
 	keepMean  = 0.98 // of the running mean of the prices
-	fullLook  = 24   // steps between looks at all options
-	nearLeast = 0.1  // meals from paying within which an option is always looked at
-	nearStep  = 10   // meals more for a step of 1: prices that move far may bring it near
+	fullLook  = 48   // steps between looks at all options
+	nearLeast = 0.03 // meals from paying within which an option is always looked at
+	nearStep  = 5    // meals more for a step of 1: prices that move far may bring it near
 	sparse    = 7    // at first one option in so many stands for all
-	sparseFor = 0.15 // of the work
+	sparseFor = 0.06 // of the work
 )
 
 // paces is how often the step is made smaller on the way from the first to the

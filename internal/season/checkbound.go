@@ -2,6 +2,7 @@ package season
 
 import (
 	"math"
+	"runtime"
 	"slices"
 	"sort"
 )
@@ -27,28 +28,16 @@ func CheckBound(p *Problem, c *Certificate) float64 {
 	if k.apart > 1 && k.apart != p.Futures || len(c.Cells) != len(p.Foods)*k.apart {
 		return math.Inf(1) // prices of another garden
 	}
+	k.room()
 	k.stand()
 	k.open()
-	locked := map[int]int{}
-	for _, l := range p.Locks {
-		locked[l.Option] = l.Plants
-	}
 	sum := k.limits()
 	kin := map[lineage]*kinsfolk{}
-	for i := range p.Options {
-		o := &p.Options[i]
-		if locked[i] == 0 && k.most(o) < max(o.Min, 1) {
-			continue
-		}
-		plain := k.option(o, locked[i], 0)
-		charged := plain
-		if (locked[i] > 0 || plain > 0) && !k.returns(o) {
-			charged = k.option(o, locked[i], o.RotationCost)
-		}
-		if r := k.kin(kin, o.Space, o.Family); r != nil {
-			r.starts = append(r.starts, start{o, locked[i] > 0, plain, charged})
+	for _, s := range k.starts() {
+		if r := k.kin(kin, s.o.Space, s.o.Family); r != nil {
+			r.starts = append(r.starts, s)
 		} else {
-			sum += plain
+			sum += s.plain
 		}
 	}
 	for i := range p.Stays {
@@ -64,6 +53,45 @@ func CheckBound(p *Problem, c *Certificate) float64 {
 	return sum + 1e-7*(1+math.Abs(sum)) // room for rounding
 }
 
+// checkedAtOnce is how many options one worker takes before it takes more.
+const checkedAtOnce = 256
+
+// starts is what each option that there is room for can be worth at most, in
+// their order. Several processors share the work; each option is reckoned by
+// itself, so the sum does not depend on them.
+func (k *check) starts() []start {
+	locked := map[int]int{}
+	for _, l := range k.p.Locks {
+		locked[l.Option] = l.Plants
+	}
+	lots := make([][]start, (len(k.p.Options)+checkedAtOnce-1)/checkedAtOnce)
+	parallel(runtime.GOMAXPROCS(0), len(lots), func(lot int) {
+		own := *k
+		own.room()
+		for i := lot * checkedAtOnce; i < min((lot+1)*checkedAtOnce, len(k.p.Options)); i++ {
+			o := &k.p.Options[i]
+			if locked[i] == 0 && own.most(o) < max(o.Min, 1) {
+				continue
+			}
+			plain := own.option(o, locked[i], 0)
+			charged := plain
+			if (locked[i] > 0 || plain > 0) && !own.returns(o) {
+				charged = own.option(o, locked[i], o.RotationCost)
+			}
+			lots[lot] = append(lots[lot], start{o, locked[i] > 0, plain, charged})
+		}
+	})
+	return slices.Concat(lots...)
+}
+
+// room makes the check room of its own to reckon in.
+func (k *check) room() {
+	k.eaten, k.picked = make([]float64, k.p.Weeks), make([][]float64, k.apart)
+	for f := range k.picked {
+		k.picked[f] = make([]float64, k.p.Weeks)
+	}
+}
+
 type check struct {
 	p     *Problem
 	c     *Certificate
@@ -72,6 +100,9 @@ type check struct {
 	apart int            // harvests told apart: 1 = the mean, else each future
 	cells [][]place      // by food × apart + future: cells that pay, best first
 	best  [][]float64    // the same by week of picking: the most a meal can pay
+
+	eaten  []float64   // room to reckon in
+	picked [][]float64 // the same
 }
 
 // place is a cell that pays at the prices.
@@ -93,7 +124,7 @@ func (k *check) open() {
 				}
 				k.cells[food] = append(k.cells[food], place{w, most, pays})
 				for a := max(w-k.p.Foods[food/k.apart].Shelf, 0); a <= w; a++ {
-					k.best[food][a] = math.Max(k.best[food][a], pays)
+					k.best[food][a] = max(k.best[food][a], pays)
 				}
 			}
 		}
@@ -112,7 +143,7 @@ func (k *check) minute(w int) float64 {
 	if w < 0 || w >= len(k.p.Minutes) || w >= k.p.Weeks {
 		return 0
 	}
-	return math.Min(at(k.c.Minutes, w), k.p.OverCost)
+	return min(at(k.c.Minutes, w), k.p.OverCost)
 }
 
 func (k *check) cell(food, w, step int) (most, pays float64) {
@@ -151,7 +182,7 @@ func (k *check) limits() float64 {
 	}
 	sort.Strings(names)
 	for _, name := range names {
-		sum += float64(p.Totals[name]) * math.Max(0, c.Totals[name])
+		sum += float64(p.Totals[name]) * max(0, c.Totals[name])
 	}
 	for i, m := range p.Musts {
 		sum -= float64(m.Plants) * at(c.Musts, i)
@@ -185,7 +216,7 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 		plant += t * k.minute(o.Week+i)
 	}
 	for name := range o.totals(p) {
-		plant += math.Max(0, k.c.Totals[name])
+		plant += max(0, k.c.Totals[name])
 	}
 	for i, m := range p.Musts {
 		if m.counts(o) {
@@ -200,7 +231,7 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 	if risked >= most {
 		plant, loss = plant+loss, 0
 	}
-	if batch >= 0 && float64(most)*(k.atMost(o.Food, meals)-plant-math.Min(loss, 0)) <= batch {
+	if batch >= 0 && float64(most)*(k.atMost(o.Food, meals)-plant-min(loss, 0)) <= batch {
 		return 0 // no number of plants pays
 	}
 	for n := max(o.Min, 1); n <= most; n++ {
@@ -212,7 +243,7 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 			n, last = risked-1, math.Inf(-1) // the same up to the last at risk
 			continue
 		}
-		best, last = math.Max(best, worth-k.crowd(o, n)), worth
+		best, last = max(best, worth-k.crowd(o, n)), worth
 	}
 	return best
 }
@@ -281,10 +312,10 @@ func (k *check) returns(o *Option) bool {
 func (k *check) most(o *Option) int {
 	s, most := &k.p.Spaces[o.Space], float64(o.Max)
 	for name := range o.totals(k.p) {
-		most = math.Min(most, float64(k.p.Totals[name]))
+		most = min(most, float64(k.p.Totals[name]))
 	}
 	for w := max(o.ShelfFrom, k.p.ShelfStart); w < o.Week && o.ShelfFrom != -1<<30 && o.ShelfPlaces > 0; w++ {
-		most = math.Min(most, (at(k.p.Shelf, w-k.p.ShelfStart)+tolerance)/o.ShelfPlaces)
+		most = min(most, (at(k.p.Shelf, w-k.p.ShelfStart)+tolerance)/o.ShelfPlaces)
 	}
 	for w := o.Week; w <= o.End; w++ {
 		foot := held(o.Footprint, w-o.Week)
@@ -294,7 +325,7 @@ func (k *check) most(o *Option) int {
 		}
 		for j, limit := range [4]float64{s.AreaM2, s.VolumeL, s.TallM2, s.SupportM} {
 			if use[j] > 0 {
-				most = math.Min(most, math.Max(limit+tolerance-k.sure[o.Space][w][j], tolerance)/use[j])
+				most = min(most, max(limit+tolerance-k.sure[o.Space][w][j], tolerance)/use[j])
 			}
 		}
 	}
@@ -373,14 +404,15 @@ func (k *check) stay(s *Stay) []float64 {
 	return out
 }
 
-// meals is each harvest told apart by week of the plan; nil = none eaten.
+// meals is each harvest told apart by week of the plan, until it is asked again;
+// nil = none eaten.
 func (k *check) meals(food int, futures [][]float32, from int) [][]float64 {
 	if food < 0 || k.p.Futures == 0 {
 		return nil
 	}
-	out := make([][]float64, k.apart)
+	out := k.picked
 	for f := range out {
-		out[f] = make([]float64, k.p.Weeks)
+		clear(out[f])
 	}
 	for f, row := range futures[:min(len(futures), k.p.Futures)] {
 		for i, x := range row {
@@ -418,7 +450,8 @@ func (k *check) eat(food int, picked []float64, times float64) float64 {
 	}
 	shelf := k.p.Foods[food/k.apart].Shelf
 	to = min(to+shelf, k.p.Weeks)
-	eaten, worth := make([]float64, k.p.Weeks), 0.0
+	eaten, worth := k.eaten, 0.0
+	clear(eaten)
 	for _, c := range k.cells[food] {
 		if c.week < from || c.week >= to {
 			continue
@@ -437,14 +470,14 @@ func (k *check) eat(food int, picked []float64, times float64) float64 {
 				sum += times * at(picked, i)
 			}
 			sum -= eaten[a]
-			before = math.Min(before, sum)
+			before = min(before, sum)
 		}
 		least := 0.0
 		for b := c.week + 1; b < to; b++ {
 			after += times*at(picked, b) - eaten[b]
-			least = math.Min(least, after)
+			least = min(least, after)
 		}
-		if x := math.Min(before+least, c.most); x > 0 {
+		if x := min(before+least, c.most); x > 0 {
 			eaten[c.week] += x
 			left -= x
 			worth += x * c.pays
