@@ -8,7 +8,6 @@ import (
 	"io"
 	"os"
 	"strings"
-	"time"
 
 	"bedweek/internal/crop"
 	"bedweek/internal/reckon"
@@ -29,7 +28,8 @@ stays, what will be on the table, and how sure all this is.
                  date, else today
   -weeks N       how many weeks, 8 to 78 (60)
   -work N        search moves; the same work gives the same plan anywhere
-  -seconds S     stop the search after S seconds; the plan then says so
+  -seconds S     price and search for S seconds instead; the plan then depends on the
+                 machine, and says that it was stopped
   -seed N        draws the futures and steers the search (1)
   -json          print JSON
   -mps FILE      also write the model that was solved, in free MPS, for any
@@ -73,14 +73,8 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 		fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
 		return exitNo
 	}
-	if *seconds > 0 {
+	if in.Seconds = *seconds; in.Seconds > 0 {
 		in.Work = 1_000_000_000
-		all := time.Duration(*seconds * float64(time.Second))
-		enough, cancel := context.WithTimeout(ctx, all)
-		defer cancel()
-		priced, done := context.WithTimeout(ctx, all/3)
-		defer done()
-		in.Enough, in.Priced = enough.Done(), priced.Done()
 	}
 	r, err := reckon.Reckon(ctx, in, ground)
 	if err != nil {

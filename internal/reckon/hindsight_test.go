@@ -152,7 +152,7 @@ func replayYear(t *testing.T, in *Inputs, year int) replay {
 	growStanding(&one, g.Place, stays)
 	model := newModel(&one, g.Place, g.Menu, stays)
 	ctx := context.Background()
-	plan := season.Search(ctx, model.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prove(ctx, model.p, in.Work, in.Workers).guide()})
+	plan := season.Search(ctx, model.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prove(ctx, in, model.p).guide()})
 
 	came := asItCame(&one, g.Place)
 	after := afterwards(&one, model, came, stays)
@@ -174,7 +174,7 @@ func replayYear(t *testing.T, in *Inputs, year int) replay {
 	out.planFood = season.Evaluate(after.p, &plan).Parts.Food
 	// One who knows the weather searches as long, once afresh and once from the
 	// plan itself; the better counts.
-	lim := season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prove(ctx, after.p, in.Work, in.Workers).guide()}
+	lim := season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: prove(ctx, in, after.p).guide()}
 	fresh := season.Search(ctx, after.p, lim)
 	lim.Prior = &plan
 	from2 := season.Search(ctx, after.p, lim)

@@ -44,8 +44,9 @@ type Inputs struct {
 	// Enough ends pricing and searching when it is closed; the best plan so far
 	// is then worked out to its end. May be nil.
 	Enough <-chan struct{}
-	// Priced ends pricing alone, so that time is left to search. May be nil.
-	Priced <-chan struct{}
+	// Seconds is how long pricing and searching may take together, by Clock; the
+	// plan then depends on the machine. 0 = Work decides.
+	Seconds float64
 	// Stop reports that nobody waits for the answer any more; Reckon then ends
 	// with ErrOvertaken. May be nil.
 	Stop func() bool
@@ -58,8 +59,8 @@ type Inputs struct {
 	Progress func(string)
 	// Searched hears now and then what share of the search is done; may be nil.
 	Searched func(share float64)
-	// Clock gives seconds for the phase timings; nil = no timings. It never
-	// decides anything.
+	// Clock gives seconds for the phase timings; nil = no timings. It decides
+	// nothing unless Seconds are given.
 	Clock func() float64
 
 	away  cal.Window     // of a trial: nobody is there

@@ -29,24 +29,53 @@ const (
 	boundShare  = 4
 	boundLooks  = 1000
 	futureShare = 20
-	futureLooks = 100
+	futureLooks = 300
 )
 
 // prices prove how much any plan could be worth: on the mean harvest, and on
 // the futures, nil where there was no time.
 type prices struct{ mean, byFuture *season.Certificate }
 
+// Of the seconds given, the share that is gone at the latest when the prices on
+// the mean harvest and those with the futures told apart are found; the rest is
+// the search's. In little time the futures' prices would prove next to nothing.
+const (
+	briefMean   = 0.4
+	brief       = 6.0 // seconds; with more of them the futures are priced as well
+	longMean    = 0.2
+	longFutures = 0.5
+)
+
 // prove finds the prices: they guide the search, and judge its plan after.
-func prove(ctx context.Context, p *season.Problem, work, workers int) prices {
+func prove(ctx context.Context, in *Inputs, p *season.Problem) prices {
+	work, options, from := in.Work, len(p.Options), in.now()
 	if work <= 0 {
 		work = DefaultWork
 	}
-	options := len(p.Options)
-	x := prices{mean: season.Bound(ctx, p, season.BoundLimits{Work: max(min(work/boundShare, boundLooks*options), 1), Workers: workers})}
-	if ctx.Err() == nil {
-		x.byFuture = season.Bound(ctx, p, season.BoundLimits{Work: max(min(work/futureShare, futureLooks*options), 1), Workers: workers, Warm: x.mean, Futures: true})
+	mean := season.BoundLimits{Work: max(min(work/boundShare, boundLooks*options), 1), Workers: in.Workers}
+	short := in.Seconds > 0 && in.Seconds < brief
+	switch {
+	case short:
+		mean.Clock = in.clock(from + briefMean*in.Seconds)
+	case in.Seconds > 0:
+		mean.Clock = in.clock(from + longMean*in.Seconds)
 	}
+	x := prices{mean: season.Bound(ctx, p, mean)}
+	if ctx.Err() != nil || short {
+		return x
+	}
+	apart := season.BoundLimits{Work: max(min(work/futureShare, futureLooks*options), 1), Workers: in.Workers, Warm: x.mean, Futures: true}
+	if in.Seconds > 0 {
+		apart.Clock = in.clock(from + longFutures*in.Seconds)
+	}
+	x.byFuture = season.Bound(ctx, p, apart)
 	return x
+}
+
+// clock tells the share that is gone of the time from now to an end.
+func (in *Inputs) clock(end float64) func() float64 {
+	from := in.now()
+	return func() float64 { return max(in.now()-from, 0) / max(end-from, 1e-3) }
 }
 
 // guide is the prices that guide the search: nearer to what plans are judged by

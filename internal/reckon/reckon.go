@@ -102,19 +102,22 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 		return nil, err
 	}
 	seconds["what stands"], t = in.now()-t, in.now()
+	began := t
 	var found prices
 	looking, stop := until(ctx, in.Enough)
 	defer stop()
 	if !in.Quick {
 		in.say("pricing ground, shelf and meals")
-		pricing, stop := until(looking, in.Priced)
-		defer stop()
-		found = prove(pricing, m.p, in.Work, in.Workers)
+		found = prove(looking, in, m.p)
 		seconds["prices"], t = in.now()-t, in.now()
 	}
 	in.say(fmt.Sprintf("searching a plan among %d possible plantings", len(m.p.Options)))
+	var left func() float64
+	if in.Seconds > 0 {
+		left = in.clock(began + in.Seconds)
+	}
 	plan := season.Search(looking, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: found.guide(),
-		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched()})
+		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched(), Clock: left})
 	seconds["search"], t = in.now()-t, in.now()
 	if in.stopped() {
 		return nil, ErrOvertaken

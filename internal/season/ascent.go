@@ -29,6 +29,7 @@ type ascent struct {
 	workers int
 	looked  int // so many times, for the turns
 	work    int
+	clock   func() float64 // share of the time allowed that is gone; nil = none is
 	reach   []float64 // by option: never below its worth when last looked at
 	all     []int32
 	some    []int32
@@ -349,6 +350,15 @@ func paced(first, done float64) float64 {
 	return step
 }
 
+// done is the share that is done of so much work, or gone of the time allowed.
+func (a *ascent) done(work int) float64 {
+	done := float64(a.work) / float64(work)
+	if a.clock != nil {
+		done = max(done, a.clock())
+	}
+	return done
+}
+
 // climb makes steps from x until so much work is done and returns the best
 // prices seen: along the way, and of their running mean. Most steps look only
 // at options that pay or nearly pay; only a look at all of them counts.
@@ -372,8 +382,11 @@ func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64
 		}
 	}
 	coarse := len(some) < len(a.e.opts)
-	for n := 1; a.work < work && ctx.Err() == nil; n++ {
-		done := float64(a.work) / float64(work)
+	for n := 1; ctx.Err() == nil; n++ {
+		done := a.done(work)
+		if done >= 1 {
+			break
+		}
 		step := paced(first, done)
 		switch {
 		case coarse && done < sparseFor:

@@ -18,11 +18,22 @@ type walk struct {
 	mark    []bool
 	best    snapshot
 	idle    []float64 // rent of what stands idle, summed by open space and week; empty = not known
-	stopped bool      // by its context, with work left
+	stopped bool      // by its context or clock, with work left
+	all     int       // work it is given
+	clock   func() float64
 }
 
 // spent is the work done so far. Looking for room is cheap and counts little.
 func (w *walk) spent() int { return w.work + w.looks/16 }
+
+// gone is the work done, or the same share of all of it as of the time allowed
+// is gone, where that is more.
+func (w *walk) gone() int {
+	if w.clock == nil {
+		return w.spent()
+	}
+	return max(w.spent(), int(float64(min(w.clock(), 1)*float64(w.all))))
+}
 
 // touch notes that a space is to be refilled.
 func (w *walk) touch(sp int32) {

@@ -21,6 +21,11 @@ type Limits struct {
 	Prior      *Plan          // plan to start from, in this problem's options; nil = none
 	Prices     *Certificate   // of Bound, on the same spaces and foods, to be guided by; nil = none
 	ChangeCost float64        // meals a new plan must gain for each planting or pull week of Prior it gives up
+
+	// Clock gives the share of the time allowed that is gone, 0 to 1; the search
+	// paces itself by it and ends with it, or with the work. The plan then
+	// depends on the machine. nil = the work alone decides.
+	Clock func() float64
 }
 
 // Progress is how far a search has come.
@@ -70,21 +75,25 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 	m.setGuide(&lim)
 	var mu sync.Mutex
 	walks := make([]*walk, tasks)
+	if lim.Clock != nil && lim.Workers < tasks {
+		walks = walks[:1] // one after the other, the second would come too late
+	}
 	tell := func(w *walk) {
 		if lim.Progress != nil {
 			mu.Lock()
 			defer mu.Unlock()
-			lim.Progress(Progress{Work: w.spent(), Of: lim.Work / tasks, Value: w.best.value})
+			lim.Progress(Progress{Work: w.gone(), Of: lim.Work / tasks, Value: w.best.value})
 		}
 	}
-	parallel(lim.Workers, tasks, func(t int) {
+	parallel(lim.Workers, len(walks), func(t int) {
 		w := newWalk(m, lim.Seed, uint64(t))
+		w.all, w.clock = lim.Work/tasks, lim.Clock
 		w.lock()
 		w.alone(ctx, t, lim, func() { tell(w) })
 		walks[t] = w
 	})
 	best := bestOf(walks).best.clone()
-	parallel(lim.Workers, tasks, func(t int) {
+	parallel(lim.Workers, len(walks), func(t int) {
 		w := walks[t]
 		w.best = best.clone()
 		w.load(&w.best)
@@ -241,14 +250,19 @@ func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 // the plan's worth; it falls to none as the work is done.
 const slack = 0.005
 
-// dig makes rounds until the work is done or the context is cancelled, which
-// it notes.
+// dig makes rounds until so much of the walk's work is done, or of its time gone,
+// or the context is cancelled; it notes when work was left.
 func (w *walk) dig(ctx context.Context, upTo int, tell func()) {
 	if len(w.open) == 0 || w.m.weeks == 0 {
 		return
 	}
-	from := w.spent()
-	for n := 1; w.spent() < upTo; n++ {
+	from := w.gone()
+	for n := 1; ; n++ {
+		gone := w.gone()
+		if gone >= upTo {
+			w.stopped = w.stopped || w.spent() < upTo
+			return
+		}
 		if ctx.Err() != nil {
 			w.stopped = true
 			return
@@ -256,7 +270,7 @@ func (w *walk) dig(ctx context.Context, upTo int, tell func()) {
 		if n%idleEvery == 1 {
 			w.idleRents()
 		}
-		left := float64(upTo-w.spent()) / float64(max(upTo-from, 1))
+		left := float64(upTo-gone) / float64(max(upTo-from, 1))
 		w.round(w.best.value - float64(slack*left*math.Abs(w.best.value)))
 		if n%200 == 0 {
 			w.steps = w.steps[:0]
