@@ -26,9 +26,9 @@ type proof struct {
 // it at most. An option costs about ten times as much to price with the futures
 // told apart.
 const (
-	boundShare  = 4
+	boundShare  = 8
 	boundLooks  = 1000
-	futureShare = 20
+	futureShare = 30
 	futureLooks = 300
 )
 

@@ -27,10 +27,11 @@ type ascent struct {
 	use     []float64   // by price: used at the prices
 	halves  [2]half     // the options are priced in two halves, one after the other or at once
 	workers int
-	looked  int // so many times, for the turns
+	looked  int    // so many times, for the turns
+	kept    []kept // by option: what it took when last looked at afresh
 	work    int
 	clock   func() float64 // share of the time allowed that is gone; nil = none is
-	reach   []float64 // by option: never below its worth when last looked at
+	reach   []float64      // by option: never below its worth when last looked at
 	all     []int32
 	some    []int32
 }
@@ -45,7 +46,7 @@ type half struct {
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts)), kept: make([]kept, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -140,7 +141,6 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 		}
 	}
 	eaten := func(at int32, y float64) { a.use[at] += y }
-	a.work += len(some) + len(x)/256 + 1 // the prices themselves cost a little
 	for i := range e.stays {
 		if a.curves[i] = a.curve(&e.stays[i]); a.free[i] {
 			at, worth := bestPull(&e.stays[i], a.curves[i])
@@ -151,6 +151,12 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 	a.looked++
 	if m.looks = turns[a.looked%len(turns)]; len(some) == len(e.opts) {
 		m.looks = both
+	}
+	a.work += len(x)/256 + 1 // the prices themselves cost a little
+	if m.looks == same {
+		a.work += len(some) / sameCheap
+	} else {
+		a.work += len(some)
 	}
 	cut := len(some) / 2
 	parallel(a.workers, len(a.halves), func(k int) {
@@ -173,32 +179,114 @@ func (a *ascent) price(h *half, some []int32) {
 	clear(h.use)
 	h.sum, h.paid = 0, h.paid[:0]
 	for _, i := range some {
-		o := &a.e.opts[i]
-		n, worth, most := h.m.batch(o, &a.likely[i], 0)
-		a.reach[i] = most
-		if n == 0 {
-			continue
+		o, x := &a.e.opts[i], paid{i: i}
+		if h.m.looks == same {
+			a.again(h.m, o, &x)
+		} else {
+			a.afresh(h.m, o, &x)
 		}
-		if a.kinOf[i] < 0 {
-			h.sum += worth
-			a.take(h, o, n)
-			continue
+		switch {
+		case x.n[0] == 0:
+		case a.kinOf[i] < 0:
+			h.sum += x.worth[0]
+			a.take(h, o, &x, 0)
+		default:
+			h.paid = append(h.paid, x)
 		}
-		x := paid{i, [2]int{n, n}, [2]float64{worth, worth}}
-		if o.returning > 0 {
-			if x.n[1], x.worth[1], _ = h.m.batch(o, &a.charged[i], o.returning); x.n[1] == 0 {
-				x.worth[1] = 0
-			}
-		}
-		h.paid = append(h.paid, x)
 	}
 }
 
-// take adds what n plants of o use and eat.
-func (a *ascent) take(h *half, o *column, n int) {
-	a.takeOption(h.use, o, float64(n))
+// kept is what an option took when it was last looked at afresh, as it is and
+// with the cost of an early return: how many plants, and what they ate where.
+type kept struct {
+	n   [2]int
+	ate [2][]mouthful
+}
+
+// mouthful is so many meals eaten from a cell.
+type mouthful struct {
+	at int32
+	x  float64
+}
+
+// afresh looks for the best number of plants of o and keeps what they take.
+func (a *ascent) afresh(m *market, o *column, x *paid) {
+	k := &a.kept[x.i]
+	n, worth, most := m.batch(o, &a.likely[x.i], 0)
+	a.reach[x.i] = most
+	k.n = [2]int{n, n}
+	if n == 0 {
+		return
+	}
+	x.worth = [2]float64{worth, worth}
+	a.eatInto(m, o, k, 0)
+	if o.returning > 0 && a.kinOf[x.i] >= 0 {
+		if k.n[1], x.worth[1], _ = m.batch(o, &a.charged[x.i], o.returning); k.n[1] == 0 {
+			x.worth[1] = 0
+		} else if k.n[1] != n {
+			a.eatInto(m, o, k, 1)
+		}
+	}
+	x.n = k.n
+}
+
+// eatInto keeps what the plants of o eat.
+func (a *ascent) eatInto(m *market, o *column, k *kept, charged int) {
+	k.ate[charged] = k.ate[charged][:0]
 	if len(o.meals) > 0 {
-		h.m.eatAll(o.food, o.lo, len(o.meals[0]), o.meals, float64(n), func(at int32, y float64) { h.use[at] += y })
+		m.eatAll(o.food, o.lo, len(o.meals[0]), o.meals, float64(k.n[charged]), func(at int32, y float64) {
+			k.ate[charged] = append(k.ate[charged], mouthful{at, y})
+		})
+	}
+}
+
+// mouthfuls is what the plants of o ate, with the cost of an early return or
+// without; as many plants eat the same.
+func (k *kept) mouthfuls(charged int) []mouthful {
+	if k.n[charged] == k.n[0] {
+		return k.ate[0]
+	}
+	return k.ate[charged]
+}
+
+// again prices what o took when it was last looked at afresh. That is one way
+// to plant and eat, so its slope is nearly that of the best, for little work.
+func (a *ascent) again(m *market, o *column, x *paid) {
+	k := &a.kept[x.i]
+	if k.n[0] == 0 {
+		return
+	}
+	b := m.bill(o, 0)
+	for charged := range 2 {
+		n := k.n[charged]
+		if charged == 1 && (o.returning <= 0 || a.kinOf[x.i] < 0) {
+			x.n[1], x.worth[1] = x.n[0], x.worth[0]
+			break
+		}
+		worth := -b.fixed - float64(float64(n)*b.plant) - b.lost(n)
+		if charged == 1 {
+			worth -= float64(float64(min(n, o.atRisk)) * o.returning)
+		}
+		if m.crowds[o.space] {
+			for w, f := range o.foot {
+				worth -= m.partCost(o.space, o.week+w, float64(f*float64(n)))
+			}
+		}
+		for _, y := range k.mouthfuls(charged) {
+			worth += float64(float64(a.most[y.at]-m.x[y.at]) * y.x)
+		}
+		if n > 0 && (worth > 0 || o.locked > 0) {
+			x.n[charged], x.worth[charged] = n, worth
+		}
+	}
+}
+
+// take adds what the plants of o use and eat, with the cost of an early return
+// or without.
+func (a *ascent) take(h *half, o *column, x *paid, charged int) {
+	a.takeOption(h.use, o, float64(x.n[charged]))
+	for _, y := range a.kept[x.i].mouthfuls(charged) {
+		h.use[y.at] += y.x
 	}
 }
 
@@ -321,14 +409,15 @@ const (
 	firstStep = 0.2
 	warmStep  = 0.06
 	lastStep  = 0.003
-	keepWay   = 0.9  // of the direction of the steps before
-	keepSize  = 0.9  // of the mean square slope seen before
+	keepWay   = 0.8  // of the direction of the steps before
+	keepSize  = 0.95 // of the mean square slope seen before
 	keepMean  = 0.98 // of the running mean of the prices
 	fullLook  = 48   // steps between looks at all options
 	nearLeast = 0.03 // meals from paying within which an option is always looked at
 	nearStep  = 5    // meals more for a step of 1: prices that move far may bring it near
 	sparse    = 7    // at first one option in so many stands for all
 	sparseFor = 0.06 // of the work
+	sameCheap = 8    // options priced again that count as one looked at afresh
 )
 
 // paces is how often the step is made smaller on the way from the first to the

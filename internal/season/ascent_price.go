@@ -340,11 +340,11 @@ const (
 	both way = iota
 	up
 	down
-	same
+	same // nowhere: what was kept of the last look is priced again
 )
 
 // turns is the order in which looks at some of the options take turns.
-var turns = [...]way{up, same, down, same}
+var turns = [...]way{up, same, same, same, down, same, same, same}
 
 // likely is the numbers of plants of an option that were best last time.
 type likely struct{ n, full int32 } // full: with the parts it fills left out
@@ -447,9 +447,6 @@ func (m *market) peak(o *column, n int, b *bill) (int, float64, number) {
 // number; what a step of more than one leaps over may be better still.
 func (m *market) seek(o *column, lo, hi, n int, b *bill) (int, float64) {
 	worth := m.gain(o, n, b)
-	if m.looks == same {
-		return n, worth
-	}
 	by, done := 1, 0 // direction, and in how many of them there is no better number
 	if m.looks != both {
 		done = 1

@@ -168,7 +168,7 @@ func (a *ascent) takePaid(h *half) {
 			charged = 1
 		}
 		if o.end() >= t && x.n[charged] > 0 {
-			a.take(h, o, x.n[charged])
+			a.take(h, o, x, charged)
 		}
 	}
 }

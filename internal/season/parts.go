@@ -135,9 +135,6 @@ func (m *market) smaller(o *column, costs []float64, n, likely int, worth, slope
 		look(likely)
 		from, there, falls = n, full, 0
 	}
-	if m.looks == same {
-		return at, best
-	}
 	for k := n - 1; k >= o.min; k-- {
 		if costs[k] < costs[k+1] {
 			look(k)
