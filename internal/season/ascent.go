@@ -158,12 +158,12 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 	} else {
 		a.work += len(some)
 	}
-	cut := len(some) / 2
-	parallel(a.workers, len(a.halves), func(k int) {
+	cut, workers := len(some)/2, a.atOnce(len(some))
+	parallel(workers, len(a.halves), func(k int) {
 		a.price(&a.halves[k], [2][]int32{some[:cut], some[cut:]}[k])
 	})
 	sum += a.settleKin(eaten)
-	parallel(a.workers, len(a.halves), func(k int) { a.takePaid(&a.halves[k]) })
+	parallel(workers, len(a.halves), func(k int) { a.takePaid(&a.halves[k]) })
 	for k := range a.halves {
 		sum += a.halves[k].sum
 		for r, y := range a.halves[k].use {
@@ -171,6 +171,24 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 		}
 	}
 	return sum
+}
+
+// alonePriced is how many options priced on the mean harvest one worker has done
+// before a second has begun, nearly.
+const alonePriced = 1500
+
+// atOnce is how many workers a look at so many options is worth.
+func (a *ascent) atOnce(some int) int {
+	if a.e.apart > 1 {
+		some *= apartDear
+	}
+	if a.m.looks == same {
+		some /= sameCheap
+	}
+	if some < alonePriced {
+		return 1
+	}
+	return a.workers
 }
 
 // price prices some options into a half.
@@ -418,6 +436,7 @@ const (
 	sparse    = 7    // at first one option in so many stands for all
 	sparseFor = 0.06 // of the work
 	sameCheap = 8    // options priced again that count as one looked at afresh
+	apartDear = 10   // options priced on the mean harvest that cost as much as one with the futures told apart
 )
 
 // paces is how often the step is made smaller on the way from the first to the
