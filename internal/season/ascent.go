@@ -24,6 +24,7 @@ type ascent struct {
 	kinOf   []int32     // by option: its kin, -1 = none
 	free    []bool      // by stay: of no kin
 	curves  [][]float64 // by stay: worth by pull week at the prices
+	stayAte [][]float64 // by stay and week + 1: worth of what is eaten of it when pulled then
 	use     []float64   // by price: used at the prices
 	halves  [2]half     // the options are priced in two halves, one after the other or at once
 	workers int
@@ -46,7 +47,7 @@ type half struct {
 }
 
 func newAscent(e *expected) *ascent {
-	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts)), kept: make([]kept, len(e.opts))}
+	a := &ascent{e: e, m: newMarket(e), likely: make([]likely, len(e.opts)), charged: make([]likely, len(e.opts)), curves: make([][]float64, len(e.stays)), stayAte: make([][]float64, len(e.stays)), reach: make([]float64, len(e.opts)), kept: make([]kept, len(e.opts))}
 	a.limit = append(a.limit, e.limit...)
 	n := len(e.limit)
 	for k := range e.cells {
@@ -141,16 +142,16 @@ func (a *ascent) value(x []float64, some []int32) float64 {
 		}
 	}
 	eaten := func(at int32, y float64) { a.use[at] += y }
+	a.looked++
+	if m.looks = turns[a.looked%len(turns)]; len(some) == len(e.opts) {
+		m.looks = both
+	}
 	for i := range e.stays {
-		if a.curves[i] = a.curve(&e.stays[i]); a.free[i] {
+		if a.curves[i] = a.curve(i); a.free[i] {
 			at, worth := bestPull(&e.stays[i], a.curves[i])
 			sum += worth
 			a.takeStay(&e.stays[i], at, eaten)
 		}
-	}
-	a.looked++
-	if m.looks = turns[a.looked%len(turns)]; len(some) == len(e.opts) {
-		m.looks = both
 	}
 	a.work += len(x)/256 + 1 // the prices themselves cost a little
 	if m.looks == same {
@@ -351,9 +352,14 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 	}
 }
 
-// curve is what each pull week of s is worth at the prices, from the first.
-func (a *ascent) curve(s *stand) []float64 {
-	e, x := a.e, a.m.x
+// curve is what each pull week of stay i is worth at the prices, from the first.
+// What is eaten by then is reckoned when options are looked at afresh.
+func (a *ascent) curve(i int) []float64 {
+	e, x, s := a.e, a.m.x, &a.e.stays[i]
+	fresh := a.m.looks != same || a.stayAte[i] == nil
+	if fresh {
+		a.stayAte[i] = make([]float64, s.last+2)
+	}
 	out := make([]float64, 0, s.last-s.first+1)
 	cost := 0.0
 	for w := -1; w <= s.last; w++ {
@@ -381,7 +387,10 @@ func (a *ascent) curve(s *stand) []float64 {
 			worth -= s.pullCost
 		}
 		if s.food >= 0 && w >= 0 {
-			worth += a.m.eatAll(s.food, 0, w+1, s.meals, 1, nil)
+			if fresh {
+				a.stayAte[i][w+1] = a.m.eatAll(s.food, 0, w+1, s.meals, 1, nil)
+			}
+			worth += a.stayAte[i][w+1]
 		}
 		out = append(out, worth)
 	}
