@@ -45,18 +45,8 @@ const relatives = 3
 // NewStudy makes a plan ready for questions. It is nil for a problem that
 // Check refuses or a plan whose indices are out of range.
 func NewStudy(p *Problem, plan *Plan) *Study {
-	if len(Check(p)) > 0 || len(plan.Pull) != len(p.Stays) {
+	if !answerable(p, plan) {
 		return nil
-	}
-	for _, pl := range plan.Plantings {
-		if pl.Option < 0 || pl.Option >= len(p.Options) || pl.Plants < 1 {
-			return nil
-		}
-	}
-	for i, at := range plan.Pull {
-		if at < firstPull(p, &p.Stays[i]) || at > lastWeek(p, &p.Stays[i]) {
-			return nil
-		}
 	}
 	y := &Study{m: newModel(p, nil), plan: *plan}
 	w := newWalk(y.m, 0, 0)
@@ -66,6 +56,24 @@ func NewStudy(p *Problem, plan *Plan) *Study {
 	w.load(&y.base)
 	y.lacks = w.lacking()
 	return y
+}
+
+// answerable says whether questions can be asked of a plan.
+func answerable(p *Problem, plan *Plan) bool {
+	if len(Check(p)) > 0 || len(plan.Pull) != len(p.Stays) {
+		return false
+	}
+	for _, pl := range plan.Plantings {
+		if pl.Option < 0 || pl.Option >= len(p.Options) || pl.Plants < 1 {
+			return false
+		}
+	}
+	for i, at := range plan.Pull {
+		if at < firstPull(p, &p.Stays[i]) || at > lastWeek(p, &p.Stays[i]) {
+			return false
+		}
+	}
+	return true
 }
 
 // KeepCurve forces each of the pull weeks on a stay; see Study.KeepCurve.
