@@ -66,6 +66,9 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 		d.Crops = append(d.Crops, Choice{string(c.ID), c.Name})
 	}
 	sort.SliceStable(d.Crops, func(a, b int) bool { return d.Crops[a].Name < d.Crops[b].Name })
+	if in.Quick && in.Before != nil {
+		return d.WithLater(in.Before.Later) // of the plan before, as pull or keep
+	}
 	return d
 }
 

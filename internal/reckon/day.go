@@ -31,6 +31,7 @@ type Day struct {
 	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
 	Heard   []Heard  // what became of each wish
 	Changed *Changed // against the plan of an earlier week; nil = none is known
+	Later   *Later   // what can wait; nil = not yet known
 	First   bool     // made quickly, so that there is something to see: pull or keep is not yet asked
 }
 
@@ -71,7 +72,9 @@ type Task struct {
 	Which     bool     // it asks which sort a planting is
 	Hollow    bool     // look first: it cannot be seen from here
 	Names     bool     // a hand-over at which names get lost: write the label
+	Reward    string   // said of a start that few futures reward; "" = enough do, or not known
 	counted   bool
+	line      string // of a start: its option
 }
 
 // SpaceDay is one space: what it is, what it does now and next.
@@ -114,8 +117,9 @@ type Line struct {
 	Reasons     []string
 	ClashOf     int // futures of twenty in which it still stands when the next is due
 	ClashWith   string
-	Way         string  // of a planned line: "sow", "set", "plant"
-	Holds       cal.Day // of a planned line: last day on which the plan gives it the ground
+	Way         string     // of a planned line: "sow", "set", "plant"
+	Holds       cal.Day    // of a planned line: last day on which the plan gives it the ground
+	Later       *LineLater // how it fares when more is known; nil = not known
 }
 
 // Keep is the pull-or-keep question for one standing planting.

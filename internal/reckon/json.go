@@ -24,6 +24,19 @@ type PlanJSON struct {
 	Stays     []StayJSON         `json:"stays"`
 	Table     []TableJSON        `json:"table"`
 	Prices    []PriceJSON        `json:"prices"` // empty: none is proved
+	Later     *LaterJSON         `json:"later"`  // null: not worked out
+}
+
+// LaterJSON is what decisions that can wait could be worth, in meals: at the
+// least the plan as it is, at the most near what is fitted to each future by one
+// who knew it.
+type LaterJSON struct {
+	Until      cal.Day   `json:"until"` // what is due before is held as planned
+	Fixed      float64   `json:"fixed"`
+	Fitted     float64   `json:"fitted"`
+	FixedAll   []float64 `json:"fixed_all"` // by future
+	FittedAll  []float64 `json:"fitted_all"`
+	ChangeCost float64   `json:"change_cost"` // a start or pull week counts as given up only for so much
 }
 
 // PriceJSON is what the ground of a space is worth over some weeks, in meals.
@@ -63,6 +76,9 @@ type PlantingJSON struct {
 	LastPick  cal.Window `json:"last_pick"`
 	Ends      cal.Window `json:"ends"`
 	OfTwenty  int        `json:"success_of_20"`
+	Still     *int       `json:"still_of_20"` // futures in which it is still wanted when more is known; null: not worked out
+	Else      *string    `json:"else"`        // crop that most often takes its place in the others; null: none, or not worked out
+	ElseOf    *int       `json:"else_of_20"`  // futures in which it does
 	Reasons   []string   `json:"reasons"`
 }
 
@@ -74,6 +90,7 @@ type StayJSON struct {
 	Plants int          `json:"plants"`
 	Pull   cal.Day      `json:"pull"`
 	End    cal.Day      `json:"natural_end"`
+	Still  *int         `json:"still_of_20"` // futures in which it is still pulled about then; null: not asked
 	Curve  []ChoiceJSON `json:"choices"`
 }
 
@@ -117,6 +134,8 @@ func (r *Result) JSON() PlanJSON {
 			j.Prices = append(j.Prices, PriceJSON{r.Problem.Spaces[x.Space].ID, r.Problem.Start + cal.Day(7*x.Week), x.Weeks, x.Meals, x.PerM2})
 		}
 	}
+	later := r.known()
+	j.Later = later.json()
 	for k, pl := range r.Plan.Plantings {
 		l := r.plantedLine(k)
 		o := r.Problem.Options[pl.Option]
@@ -124,6 +143,7 @@ func (r *Result) JSON() PlanJSON {
 		p := PlantingJSON{ID: l.ID, Space: l.Space, Crop: l.CropID, Variety: l.Variety, Way: string(e.Way), Plants: l.Plants,
 			Start: l.In, FirstPick: l.First, LastPick: l.Last, Ends: l.Out, OfTwenty: l.OfTwenty, Reasons: l.Reasons,
 			AreaM2: float64(l.Plants) * fullFootprint(e.Growth), Tall: o.TallFrom >= 0}
+		p.Still, p.Else, p.ElseOf = later.figures(o.ID)
 		if l.OnShelf != 0 {
 			p.SetOut = l.In
 			p.Start = cal.Window{Early: l.OnShelf, Likely: l.OnShelf, Late: l.OnShelf}
@@ -134,6 +154,7 @@ func (r *Result) JSON() PlanJSON {
 		st := r.Problem.Stays[i]
 		q := StayJSON{ID: s.id, Space: r.Problem.Spaces[st.Space].ID, Crop: string(s.crop.ID), Plants: s.count,
 			Pull: r.Problem.Start + cal.Day(7*r.Plan.Pull[i]+6), End: r.Problem.Start + cal.Day(7*st.End+6), Curve: []ChoiceJSON{}}
+		q.Still, _, _ = later.figures(s.id)
 		for _, k := range d.Keeps {
 			if k.Planting != s.id {
 				continue

@@ -62,7 +62,7 @@ func (r *Result) startTasks() []Task {
 			verb = "plant"
 		}
 		t := r.task(m.spaces[o.Space], verb, named(e.Crop, r.lotVariety(o.Crop), nil), o.ID)
-		t.Crop, t.Count, t.Event = o.Crop, b.plants, event
+		t.Crop, t.Count, t.Event, t.line = o.Crop, b.plants, event, o.ID
 		t.Planting = "" // it begins with the note; a setting out goes on with its tray
 		if s, ok := r.trayOf(o); ok {
 			t.Planting, t.Object = s.id, named(s.crop, s.variety, s.oneOf)
@@ -243,6 +243,7 @@ func (r *Result) shelfTasks() []Task {
 			t = r.task(shelf, "sow", "", o.ID)
 		}
 		t.Verb, t.Object, t.Crop, t.Count, t.Event = "sow", named(e.Crop, r.lotVariety(o.Crop), nil), o.Crop, b.plants, "sown"
+		t.line = o.ID
 		t.How = howShelf(e.Crop, b.plants)
 		t.Minutes = int(e.Crop.MinutesStart + 0.5)
 		last, loss := r.wait(b.option)

@@ -28,6 +28,8 @@ type asked struct {
 	prices []WishPrice
 	priced bool
 	whys   map[string]*Why
+	later  sync.Mutex // held while waits is worked out
+	waits  *Later
 }
 
 // tried is one side of a comparison: the best plan of its searches.
