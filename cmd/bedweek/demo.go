@@ -123,7 +123,8 @@ func runDemo(ctx context.Context, w *world, args []string) int {
 	defer d.idle.Wait()
 	defer stop()
 	if *once {
-		printDay(w.out, d.day)
+		r := d.asking()
+		printDay(w.out, r.Day.WithLater(r.Later(ctx)))
 		return exitDone
 	}
 	return listen(ctx, w, d, *port, true)

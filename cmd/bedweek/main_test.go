@@ -166,13 +166,23 @@ func TestPlanKeepsItsContract(t *testing.T) {
 	if err := json.Unmarshal([]byte(out), &p); err != nil {
 		t.Fatal(err)
 	}
-	for _, k := range []string{"status", "value", "bound", "gap", "futures", "seed", "work", "seconds", "options", "plantings", "stays", "table", "prices"} {
+	for _, k := range []string{"status", "value", "bound", "gap", "futures", "seed", "work", "seconds", "options", "plantings", "stays", "table", "prices", "later"} {
 		if _, ok := p[k]; !ok {
 			t.Errorf("plan -json lacks %q", k)
 		}
 	}
 	if v, n := p["value"].(float64), p["nothing"].(float64); v <= n {
 		t.Errorf("the plan is worth %v, doing nothing %v", v, n)
+	}
+	for _, x := range p["plantings"].([]any) {
+		pl := x.(map[string]any)
+		n, ok := pl["still_of_20"].(float64)
+		if !ok || n < 0 || n > 20 || (pl["else"] == nil) != (pl["else_of_20"] == nil) {
+			t.Errorf("%v: still_of_20 %v, else %v in %v of 20", pl["id"], pl["still_of_20"], pl["else"], pl["else_of_20"])
+		}
+	}
+	if l := p["later"].(map[string]any); l["fitted"].(float64) < l["fixed"].(float64) || l["until"] != "2015-05-04" {
+		t.Errorf("later: %v", l)
 	}
 	delete(p, "seconds")
 	_, again, _ := call(t, args...)

@@ -81,6 +81,8 @@ func runPlan(ctx context.Context, w *world, args []string) int {
 		fmt.Fprintf(w.err, "bedweek plan: %v\n", err)
 		return exitNo
 	}
+	in.Progress("weighing what can wait")
+	r.Day = r.Day.WithLater(r.Later(ctx))
 	if *mps != "" {
 		if err := writeModel(w, *mps, r); err != nil {
 			fmt.Fprintf(w.err, "bedweek plan: %v\n", err)

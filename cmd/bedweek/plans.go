@@ -142,15 +142,32 @@ func (d *desk) round(ctx context.Context) (*reckon.CatchUp, error) {
 	return reckon.CatchUpOf(g, d.in.Book, &state, d.plans.stood(left, today), left, today), nil
 }
 
-// ponder works out, behind the pages, what questions about the plan need: the
-// plan searched on, and what each wish costs. It ends when ctx does.
+// ponder works out, behind the pages, what questions about the plan need: what
+// of it can wait, the plan searched on, and what each wish costs. It ends when
+// ctx does.
 func (d *desk) ponder(ctx context.Context) {
 	d.lightAhead(ctx)
 	d.mu.Lock()
 	r := d.out.last
 	d.mu.Unlock()
-	if r != nil && len(r.Day.Heard) > 0 {
+	if r == nil {
+		return
+	}
+	d.tellLater(r, r.Later(ctx))
+	if len(r.Day.Heard) > 0 {
 		r.Prices(ctx)
+	}
+}
+
+// tellLater puts what can wait on the day, if that is still of the plan asked.
+func (d *desk) tellLater(r *reckon.Result, l *reckon.Later) {
+	d.mu.Lock()
+	defer d.mu.Unlock()
+	if d.out.last != r || d.day == nil {
+		return
+	}
+	if told := d.day.WithLater(l); told != d.day {
+		d.put(told)
 	}
 }
 

@@ -38,6 +38,7 @@ func printDay(w io.Writer, d *reckon.Day) {
 		para(w, "     how sure: ", t.Answer.Sure)
 		para(w, "     look first: ", t.Answer.Look)
 		para(w, "     would change it: ", t.Answer.Change)
+		para(w, "     but: ", t.Reward)
 		para(w, "     take care: ", care[i])
 	}
 	fmt.Fprintf(w, "\nEACH SPACE, NOW AND NEXT\n")
@@ -50,6 +51,13 @@ func printDay(w io.Writer, d *reckon.Day) {
 		fmt.Fprintf(w, "\nPULL OR KEEP\n")
 		for _, k := range d.Keeps {
 			para(w, "   ", k.Answer.Verdict+" "+k.Answer.Reason)
+		}
+	}
+	if d.Later != nil {
+		fmt.Fprintf(w, "\nWHAT CAN WAIT\n")
+		para(w, "   ", d.Later.Words)
+		for _, x := range d.Waiting() {
+			para(w, "   ", x.Says())
 		}
 	}
 	fmt.Fprintf(w, "\nON THE TABLE\n")

@@ -70,6 +70,8 @@ func richDay() *reckon.Day {
 	}
 	d.Dry, d.Sky = fixtureDry(d), fixtureSky(d)
 	d.Papers = fixturePapers(d)
+	d.Today[1].Reward = "Only 9 of 20 futures reward it. In the others one who knew what comes would have mostly kale."
+	d.Later = &reckon.Later{Until: today + 28, Words: "31 starts of the plan can wait. 12 of 31 would still be wanted."}
 	d.Plan = reckon.PlanSays{Status: "feasible", Value: 412, Nothing: 96, Mean: 405, Low: 322, High: 471, Seed: 20151008, Work: 185000, Options: 7421,
 		Seconds: map[string]float64{"growth": 4.12, "options": 1.3, "search": 7.75}, Words: "The search tried many ways and kept the best it met."}
 	return d
@@ -126,6 +128,8 @@ func fixtureSpace(r *rand.Rand, i int, id, name, kind, size string) reckon.Space
 	if i%2 == 0 {
 		second.OnShelf = in - 32
 	}
+	second.Later = &reckon.LineLater{Still: 9 + i%12, Near: i%5 == 4, Else: a.Name, ElseID: a.ID, ElseOf: 3, Decide: in - 32, By: (in - 32).Short(), Others: "mostly " + a.Name,
+		Words: fmt.Sprintf("In %d of 20 futures it would still be sown outdoors; in the others mostly %s. Decide by %s.", 9+i%12, a.Name, (in - 32).Short())}
 	if in-6 < out+16 {
 		first.ClashOf, first.ClashWith = 3+i%9, second.ID
 	}
@@ -304,11 +308,18 @@ func hostileDay() *reckon.Day {
 	line := func(l *reckon.Line) {
 		h(&l.Crop)
 		h(&l.Variety)
+		if l.Later != nil {
+			x := *l.Later
+			h(&x.Words)
+			h(&x.Others)
+			h(&x.By)
+			l.Later = &x
+		}
 		for i := range l.Reasons {
 			h(&l.Reasons[i])
 		}
 	}
-	for _, s := range []*string{&d.Garden, &d.Place, &d.Weather, &d.Plan.Words, &d.Plan.Status} {
+	for _, s := range []*string{&d.Garden, &d.Place, &d.Weather, &d.Plan.Words, &d.Plan.Status, &d.Later.Words} {
 		h(s)
 	}
 	for i := range d.Notes {
@@ -326,6 +337,7 @@ func hostileDay() *reckon.Day {
 		}
 		t.Who = append(t.Who, hostileText)
 		h(&t.Rule)
+		h(&t.Reward)
 		h(&t.Basis)
 		answer(&t.Answer)
 	}

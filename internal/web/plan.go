@@ -19,6 +19,7 @@ type PlanPage struct {
 	Bound   string // how much better another plan could be
 	Seconds []Phase
 	Rows    []PlanRow
+	Waiting []reckon.Waiting
 	OnPaper Printed
 }
 
@@ -52,6 +53,7 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 	for i := range p.Seconds {
 		p.Seconds[i].Seconds = fmt.Sprintf("%.2f", day.Plan.Seconds[p.Seconds[i].Name])
 	}
+	p.Waiting = day.Waiting()
 	rows := rowsOf(day)
 	p.OnPaper = printed(day, rows)
 	for _, row := range rows {

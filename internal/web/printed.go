@@ -92,5 +92,8 @@ func briefLine(it Item, today cal.Day) string {
 	if it.Sure != "" {
 		s += ", " + it.Sure
 	}
+	if it.Wanted != "" && it.Later.Open() {
+		s += ", " + it.Wanted
+	}
 	return s
 }

@@ -33,6 +33,7 @@ type Item struct {
 	Shelved, Into, Out    string // windows in words
 	FirstPick, LastPick   string
 	Sure, Clash, NextName string
+	Wanted                string       // of a start that can wait: in how many futures it would still be wanted
 	next                  *reckon.Line // the line it may clash with
 }
 
@@ -190,6 +191,9 @@ func itemOf(day *reckon.Day, l reckon.Line, names map[string]string) Item {
 	if l.OfTwenty >= 0 && !l.Standing {
 		it.Sure = fmt.Sprintf("%d of 20", l.OfTwenty)
 	}
+	if x := l.Later; x != nil && !x.Near && !l.Standing {
+		it.Wanted = fmt.Sprintf("still wanted in %d", x.Still)
+	}
 	return it
 }
 
@@ -288,6 +292,9 @@ func itemSentence(day *reckon.Day, it Item, beside bool) string {
 	s := fmt.Sprintf("%s %s, from about %s %s.", word, it.Shown, dayFrom(it.In.Likely, day.Date), stays)
 	if it.Sure != "" {
 		s += fmt.Sprintf(" It makes it in %s.", it.Sure)
+	}
+	if it.Wanted != "" {
+		s = strings.TrimSuffix(s, ".") + "; " + it.Wanted + "."
 	}
 	return s
 }

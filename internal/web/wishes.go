@@ -357,7 +357,8 @@ func plannedLine(day *reckon.Day, id string) (reckon.Line, bool) {
 type WhyPage struct {
 	Frame
 	Why       *reckon.Why
-	Standing  *reckon.Line // a planting that stands: pull or keep answers for it
+	Later     *reckon.LineLater // how it fares when more is known; nil = not known
+	Standing  *reckon.Line      // a planting that stands: pull or keep answers for it
 	SpaceName string
 	Keep      *Question
 	Lock      string
@@ -375,7 +376,7 @@ func (s *site) why(r *http.Request, day *reckon.Day) (page, error) {
 			continue
 		}
 		p.Frame = s.framed(r, day, "Why is this here?", "why")
-		p.Standing, p.SpaceName = &sp.Lines[i], sp.Name
+		p.Standing, p.SpaceName, p.Later = &sp.Lines[i], sp.Name, sp.Lines[i].Later
 		for k, q := range day.Keeps {
 			if q.Planting == id {
 				qu := question(k, q, q.Best)
@@ -393,6 +394,9 @@ func (s *site) why(r *http.Request, day *reckon.Day) (page, error) {
 	}
 	p.Frame = s.framed(r, day, "Why here, why now?", "why")
 	p.Why, p.SpaceName = y, y.SpaceName
+	if l, ok := plannedLine(day, id); ok {
+		p.Later = l.Later
+	}
 	for _, h := range day.Heard {
 		if slices.Contains(h.IDs, id) && h.Event != "" {
 			p.Yours = append(p.Yours, WishRow{Words: h.Words, Event: h.Event, Form: ledger.NewID()})
