@@ -3,6 +3,7 @@ package main
 import (
 	"context"
 	"fmt"
+	"math"
 
 	"bedweek/internal/reckon"
 )
@@ -10,7 +11,7 @@ import (
 // searching is the full search behind the pages: how far it is, and how to end
 // it early. Its fields are held by the desk's lock.
 type searching struct {
-	share  float64 // of the search, 0 while something else is done
+	far    reckon.SoFar // its share is 0 while something else is done
 	enough chan struct{}
 	ended  bool // enough is closed
 }
@@ -41,14 +42,14 @@ func (d *desk) watch(in *reckon.Inputs) {
 	if s == nil {
 		return
 	}
-	note := func(share float64) {
+	note := func(far reckon.SoFar) {
 		d.mu.Lock()
 		defer d.mu.Unlock()
-		s.share = share
+		s.far = far
 	}
 	in.Enough = s.enough
 	in.Progress = func(words string) {
-		note(0)
+		note(reckon.SoFar{})
 		if say != nil {
 			say(words)
 		}
@@ -65,8 +66,12 @@ func (d *desk) searched() string {
 		return ""
 	case s.ended:
 		return "The search was stopped. The best plan it found is being worked out."
-	case s.share > 0:
-		return fmt.Sprintf("A better plan is being searched behind this one: %.0f of 100 parts done.", 100*s.share)
+	case s.far.Share > 0:
+		words := fmt.Sprintf("A better plan is being searched behind this one: %.0f of 100 parts done.", 100*s.far.Share)
+		if s.far.Known {
+			words += fmt.Sprintf(" Over the futures no plan can be more than %.0f %% better than the best found so far.", math.Ceil(100*s.far.Gap))
+		}
+		return words
 	default:
 		return "A better plan is being worked out behind this one."
 	}

@@ -57,14 +57,21 @@ type Inputs struct {
 	Newest  cal.Day
 	// Progress hears what is being done, in words; may be nil.
 	Progress func(string)
-	// Searched hears now and then what share of the search is done; may be nil.
-	Searched func(share float64)
+	// Searched hears now and then how far the search is; may be nil.
+	Searched func(SoFar)
 	// Clock gives seconds for the phase timings; nil = no timings. It decides
 	// nothing unless Seconds are given.
 	Clock func() float64
 
 	away  cal.Window     // of a trial: nobody is there
 	plain *garden.Garden // as its file says, when wishes are taken in
+}
+
+// SoFar is how far a search is.
+type SoFar struct {
+	Share float64 // of it that is done, 0 to 1
+	Gap   float64 // share, of what the best plan so far adds to doing nothing, that no plan can be better by
+	Known bool    // the gap: it is not while a must is lacking, or plans are weighed on the mean harvest
 }
 
 // Lawful spans of a plan, in weeks.

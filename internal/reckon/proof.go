@@ -90,10 +90,7 @@ func (x prices) guide() *season.Certificate {
 // judge says what the prices prove of a plan.
 func judge(p *season.Problem, c prices, plan *season.Plan) proof {
 	x := proof{certificate: c.mean, byFuture: c.byFuture, value: season.Expect(p, plan)}
-	nothing := season.Plan{Pull: make([]int, len(p.Stays))}
-	for i := range p.Stays {
-		nothing.Pull[i] = min(p.Stays[i].End, p.Weeks-1)
-	}
+	nothing := doingNothing(p)
 	x.nothing = season.Expect(p, &nothing)
 	if x.certificate == nil || plan.Status == season.Infeasible {
 		return x
@@ -104,6 +101,15 @@ func judge(p *season.Problem, c prices, plan *season.Plan) proof {
 		x.futureGap, x.known = season.Gap(x.byFuture.Bound, plan.Value, plan.Nothing)
 	}
 	return x
+}
+
+// doingNothing keeps what stands to its end and starts nothing.
+func doingNothing(p *season.Problem) season.Plan {
+	plan := season.Plan{Pull: make([]int, len(p.Stays))}
+	for i := range p.Stays {
+		plan.Pull[i] = min(p.Stays[i].End, p.Weeks-1)
+	}
+	return plan
 }
 
 // words says the proof in a sentence.

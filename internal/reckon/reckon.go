@@ -117,7 +117,7 @@ func Reckon(ctx context.Context, in *Inputs, g *Ground) (*Result, error) {
 		left = in.clock(began + in.Seconds)
 	}
 	plan := season.Search(looking, m.p, season.Limits{Work: in.Work, Seed: in.Seed, Workers: in.Workers, Prices: found.guide(),
-		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched(), Clock: left})
+		Prior: m.prior(in.Prior), ChangeCost: changeCost, Progress: in.searched(m.p, found), Clock: left})
 	seconds["search"], t = in.now()-t, in.now()
 	if in.stopped() {
 		return nil, ErrOvertaken
@@ -174,12 +174,29 @@ func (w within) Err() error {
 	return w.Context.Err()
 }
 
-// searched passes on how far the search has come; nil when nobody listens.
-func (in *Inputs) searched() func(season.Progress) {
+// searched passes on how far the search has come, and what the prices prove of
+// its best plan so far; nil when nobody listens.
+func (in *Inputs) searched(p *season.Problem, found prices) func(season.Progress) {
 	if in.Searched == nil {
 		return nil
 	}
-	return func(p season.Progress) { in.Searched(min(float64(p.Work)/float64(max(p.Of, 1)), 1)) }
+	c := found.guide()
+	nothing := 0.0
+	if c != nil {
+		none := doingNothing(p)
+		nothing = season.Evaluate(p, &none).Value
+	}
+	best, counts := 0.0, false
+	return func(x season.Progress) {
+		if x.Counts && (!counts || x.Value > best) {
+			best, counts = x.Value, true
+		}
+		far := SoFar{Share: min(float64(x.Work)/float64(max(x.Of, 1)), 1)}
+		if c != nil && counts {
+			far.Gap, far.Known = season.Gap(c.Bound, best, nothing)
+		}
+		in.Searched(far)
+	}
 }
 
 // changeCost is what a new plan must be worth more, in meals, for each planting

@@ -112,6 +112,8 @@ type snapshot struct {
 	plantings []Planting
 	pull      []int
 	value     float64
+	worth     float64 // likeness to a prior and penalties left out
+	counts    bool    // worth is the mean over the futures, and no must is lacking
 }
 
 // clone copies a snapshot.
@@ -129,7 +131,7 @@ func (s *state) remember(into *snapshot) {
 		}
 	}
 	into.pull = append(into.pull[:0], s.pull...)
-	into.value = s.value
+	into.value, into.worth, into.counts = s.value, s.worth(), s.futures && s.lacking() == 0
 }
 
 // load replaces what the state holds by a remembered plan. Locks stay locked.

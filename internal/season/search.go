@@ -32,6 +32,7 @@ type Limits struct {
 type Progress struct {
 	Work, Of int     // work done by this task and its share
 	Value    float64 // best plan of this task so far, as it prices it
+	Counts   bool    // Value is the mean over the futures, and no must is lacking
 }
 
 // tasks is how many searches share the work. It is fixed, so that the number
@@ -82,7 +83,7 @@ func (m *model) search(ctx context.Context, lim Limits) Plan {
 		if lim.Progress != nil {
 			mu.Lock()
 			defer mu.Unlock()
-			lim.Progress(Progress{Work: w.gone(), Of: lim.Work / tasks, Value: w.best.value})
+			lim.Progress(Progress{Work: w.gone(), Of: lim.Work / tasks, Value: w.best.worth, Counts: w.best.counts})
 		}
 	}
 	parallel(lim.Workers, len(walks), func(t int) {
@@ -242,6 +243,7 @@ func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 		w.load(&w.best)
 		w.perFuture(true)
 		w.remember(&w.best)
+		tell()
 	}
 	w.dig(ctx, int(aloneShare*total), tell)
 }
@@ -249,6 +251,9 @@ func (w *walk) alone(ctx context.Context, t int, lim Limits, tell func()) {
 // slack is how far below the best plan the walk may go at first, as a share of
 // the plan's worth; it falls to none as the work is done.
 const slack = 0.005
+
+// tellEvery is how many rounds lie between two words on how far it is.
+const tellEvery = 50
 
 // dig makes rounds until so much of the walk's work is done, or of its time gone,
 // or the context is cancelled; it notes when work was left.
@@ -275,6 +280,8 @@ func (w *walk) dig(ctx context.Context, upTo int, tell func()) {
 		if n%200 == 0 {
 			w.steps = w.steps[:0]
 			w.reprice()
+		}
+		if n%tellEvery == 0 {
 			tell()
 		}
 	}
