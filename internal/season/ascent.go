@@ -74,8 +74,10 @@ func newAscent(e *expected) *ascent {
 		switch {
 		case r >= e.rows.musts && r < e.rows.end:
 			a.ask[r], a.typical[r] = true, 0.3
-		case r >= e.rows.minutes && r < e.rows.groups:
+		case r >= e.rows.minutes && r < e.rows.water:
 			a.most[r], a.typical[r] = e.p.OverCost, e.p.OverCost
+		case r >= e.rows.water && r < e.rows.groups:
+			a.most[r], a.typical[r] = e.p.WaterCost, e.p.WaterCost
 		case a.limit[r] <= 2*tolerance: // no room, so nothing that needs it is left
 		case r < e.rows.shelf:
 			a.typical[r] = 0.3 / a.limit[r]
@@ -337,11 +339,16 @@ func (a *ascent) takeOption(use []float64, o *column, n float64) {
 		}
 	}
 	for k, t := range o.minutes {
-		if r := e.rows.minutes + o.week + k; r < e.rows.groups {
+		if r := e.rows.minutes + o.week + k; r < e.rows.water {
 			use[r] += float64(n * t)
 		}
 	}
-	if r := e.rows.minutes + o.week; r < e.rows.groups {
+	for k, l := range o.water {
+		if r := e.rows.water + o.week + k; r < e.rows.groups {
+			use[r] += float64(n * l)
+		}
+	}
+	if r := e.rows.minutes + o.week; r < e.rows.water {
 		use[r] += o.batchMinutes
 	}
 	for _, r := range o.groups {
@@ -370,8 +377,11 @@ func (a *ascent) curve(i int) []float64 {
 				}
 			}
 			cost += a.m.partCost(s.space, w, s.take[area][w])
-			if r := e.rows.minutes + w; r < e.rows.groups {
+			if r := e.rows.minutes + w; r < e.rows.water {
 				cost += float64(s.minutes[w] * x[r])
+			}
+			if r := e.rows.water + w; r < e.rows.groups {
+				cost += float64(s.water[w] * x[r])
 			}
 		}
 		if w < s.first {
@@ -416,8 +426,11 @@ func (a *ascent) takeStay(s *stand, at int, eaten func(int32, float64)) {
 			a.use[e.room(s.space, k, w)] += s.take[k][w]
 		}
 		a.takeParts(a.use, s.space, w, s.take[area][w])
-		if r := e.rows.minutes + w; r < e.rows.groups {
+		if r := e.rows.minutes + w; r < e.rows.water {
 			a.use[r] += s.minutes[w]
+		}
+		if r := e.rows.water + w; r < e.rows.groups {
+			a.use[r] += s.water[w]
 		}
 	}
 	if at == s.last {

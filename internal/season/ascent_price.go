@@ -181,12 +181,18 @@ func (m *market) cost(o *column) (batch, plant float64) {
 	if o.places > 0 && o.shelfHi > o.shelfLo {
 		sum += float64(o.places * (m.shelf[o.shelfHi] - m.shelf[o.shelfLo]))
 	}
-	if from := e.rows.minutes + o.week; from < e.rows.groups {
-		wish := x[from:e.rows.groups]
+	if from := e.rows.minutes + o.week; from < e.rows.water {
+		wish := x[from:e.rows.water]
 		for k, t := range o.minutes[:min(len(o.minutes), len(wish))] {
 			sum += float64(t * wish[k])
 		}
 		batch += float64(o.batchMinutes * wish[0])
+	}
+	if from := e.rows.water + o.week; from < e.rows.groups {
+		wish := x[from:e.rows.groups]
+		for k, l := range o.water[:min(len(o.water), len(wish))] {
+			sum += float64(l * wish[k])
+		}
 	}
 	for _, r := range o.groups {
 		sum += x[r]

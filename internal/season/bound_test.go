@@ -64,6 +64,7 @@ func randomPrices(p *Problem, seed uint64, apart int) *Certificate {
 	}
 	fill(c.Shelf, 0.3)
 	fill(c.Minutes, 2) // some above the cost of a minute over
+	fill(c.Water, 0.5) // the same of a litre
 	fill(c.Musts, 2)
 	for name := range p.Totals {
 		c.Totals[name] = r.Float64()
@@ -160,6 +161,10 @@ func TestCheckerAgreesWithAscent(t *testing.T) {
 	}
 	agree(t, plausible(5, 4, 8, 40, 4), 1, 100)
 	agree(t, plausible(5, 4, 8, 40, 4), 4, 30)
+	dry := plausible(5, 4, 8, 40, 4)
+	thirsty(dry, 5, 0.3)
+	agree(t, dry, 1, 100)
+	agree(t, dry, 4, 30)
 }
 
 func agree(t *testing.T, p *Problem, apart, steps int) {

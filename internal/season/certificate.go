@@ -13,6 +13,7 @@ type Certificate struct {
 	Room    [][4][]float64     // [space][ground, root room, tall ground, support][week]: per m2, litre, m2, m
 	Shelf   []float64          // per place and week, from ShelfStart
 	Minutes []float64          // per minute, by week
+	Water   []float64          `json:",omitempty"` // per litre a day, by week; none where water is not limited
 	Totals  map[string]float64 // per plant of a group
 	Musts   []float64          // per plant of a must
 	Halves  [][]float64        // [space][week]: per batch that takes more than half the ground
@@ -26,6 +27,9 @@ func newCertificate(p *Problem, apart int) *Certificate {
 		Shelf: make([]float64, max(p.Weeks-p.ShelfStart, 0)), Minutes: make([]float64, p.Weeks), Totals: map[string]float64{}, Musts: make([]float64, len(p.Musts)), Halves: make([][]float64, len(p.Spaces)), Thirds: make([][]float64, len(p.Spaces))}
 	for k := range c.Cells {
 		c.Cells[k] = make([][3]float64, p.Weeks)
+	}
+	if p.waterCounts() {
+		c.Water = make([]float64, p.Weeks)
 	}
 	for i := range c.Room {
 		c.Halves[i], c.Thirds[i] = make([]float64, p.Weeks), make([]float64, p.Weeks)
@@ -48,7 +52,8 @@ func (a *ascent) certificate(x []float64) *Certificate {
 		}
 	}
 	copy(c.Shelf, x[e.rows.shelf:e.rows.minutes])
-	copy(c.Minutes, x[e.rows.minutes:e.rows.groups])
+	copy(c.Minutes, x[e.rows.minutes:e.rows.water])
+	copy(c.Water, x[e.rows.water:e.rows.groups])
 	for g, name := range e.group {
 		c.Totals[name] = x[e.rows.groups+g]
 	}
@@ -93,8 +98,11 @@ func (a *ascent) warm(c *Certificate, x []float64) bool {
 	for i := range e.rows.minutes - e.rows.shelf {
 		x[e.rows.shelf+i] = from(c.Shelf, i)
 	}
-	for w := range e.rows.groups - e.rows.minutes {
+	for w := range e.rows.water - e.rows.minutes {
 		x[e.rows.minutes+w] = from(c.Minutes, w)
+	}
+	for w := range e.rows.groups - e.rows.water {
+		x[e.rows.water+w] = from(c.Water, w)
 	}
 	for g, name := range e.group {
 		x[e.rows.groups+g] = c.Totals[name]

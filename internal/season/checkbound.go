@@ -13,7 +13,8 @@ import (
 //
 // Why it holds. Take any valid plan. Adding price × (limit - use) for every
 // limit adds nothing negative, since prices are not negative and limits are
-// kept; a minute over the wish costs OverCost, which is at least its price.
+// kept; a minute over the wish costs OverCost, a litre WaterCost, which is at
+// least its price.
 // What is left falls apart by batch: a batch pays for what it uses, and eats
 // from each cell (food, week, step of worth) at its worth less its price, at
 // most as much as the cell holds, since all eat no more than that together.
@@ -146,6 +147,13 @@ func (k *check) minute(w int) float64 {
 	return min(at(k.c.Minutes, w), k.p.OverCost)
 }
 
+func (k *check) litre(w int) float64 {
+	if w < 0 || w >= len(k.p.Water) || w >= k.p.Weeks {
+		return 0
+	}
+	return math.Min(at(k.c.Water, w), k.p.WaterCost)
+}
+
 func (k *check) cell(food, w, step int) (most, pays float64) {
 	f := &k.p.Foods[food/k.apart]
 	want := at(f.Want, w)
@@ -165,7 +173,7 @@ func (k *check) limits() float64 {
 			}
 			sum += k.parts(i, w, math.Inf(1))
 		}
-		sum += at(p.Minutes, w) * k.minute(w)
+		sum += at(p.Minutes, w)*k.minute(w) + at(p.Water, w)*k.litre(w)
 		for food := range c.Cells {
 			for step := range 3 {
 				most, _ := k.cell(food, w, step)
@@ -214,6 +222,9 @@ func (k *check) option(o *Option, locked int, more float64) float64 {
 	}
 	for i, t := range o.Minutes {
 		plant += t * k.minute(o.Week+i)
+	}
+	for w := o.Week; w <= o.End; w++ {
+		plant += at(o.Water, w-o.Week) * k.litre(w)
 	}
 	for name := range o.totals(p) {
 		plant += max(0, k.c.Totals[name])
@@ -383,7 +394,7 @@ func (k *check) stay(s *Stay) []float64 {
 					cost += k.parts(s.Space, w, x)
 				}
 			}
-			cost += at(s.Minutes, w) * k.minute(w)
+			cost += at(s.Minutes, w)*k.minute(w) + at(s.Water, w)*k.litre(w)
 		}
 		if w < min(s.MustKeepTo, last) {
 			out = append(out, math.Inf(-1))

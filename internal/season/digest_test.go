@@ -14,6 +14,14 @@ import (
 // and add at once.
 func TestDigest(t *testing.T) {
 	p := plausible(5, 6, 12, 52, 6)
+	dry := plausible(5, 6, 12, 52, 6)
+	thirsty(dry, 5, 0.3)
+	for _, p := range []*Problem{p, dry} {
+		digestOf(t, p)
+	}
+}
+
+func digestOf(t *testing.T, p *Problem) {
 	roundAll(reflect.ValueOf(p)) // what made it may differ in its last bits
 	digest := func(workers int) string {
 		c := Bound(context.Background(), p, BoundLimits{Work: 80 * len(p.Options), Workers: workers})

@@ -9,6 +9,7 @@ type Verdict struct {
 	Faults    []string     // limits, musts and locks broken, in words; empty = the plan is valid
 	Table     [][]WeekFood // [food][week]
 	Minutes   []float64    // of work, by week
+	Water     []float64    // litres a day in a dry week, by week
 	Shelf     []float64    // places taken, by week from ShelfStart
 	Parts     Parts
 }
@@ -24,8 +25,8 @@ type WeekFood struct {
 // Parts is where the value comes from. Value is Food (mean over the futures)
 // + Bonus + Tail less all the others.
 type Parts struct {
-	Food, Bonus, Tail                                         float64
-	Batches, Plants, Risk, Over, Rotation, Clearing, PullCost float64
+	Food, Bonus, Tail                                                 float64
+	Batches, Plants, Risk, Over, Thirst, Rotation, Clearing, PullCost float64
 }
 
 // tolerance is how far sums may stand above a limit before it counts as a
@@ -47,6 +48,7 @@ func Evaluate(p *Problem, plan *Plan) Verdict {
 	e.checkCounts()
 	e.priceLinear()
 	e.priceMinutes()
+	e.priceWater()
 	e.priceRotation()
 	e.priceClearing()
 	e.priceFood()

@@ -256,6 +256,38 @@ func TestMinutesAfterTheEndByHand(t *testing.T) {
 	}
 }
 
+func TestWaterByHand(t *testing.T) {
+	p := oneBed(4, 0)
+	o := crop("a", 0, 1, 0.1)
+	o.Water = []float64{2, 3, 9} // the last is after it left
+	p.Options, p.WaterCost = []Option{o}, 0.1
+	p.Stays = []Stay{{ID: "old", Food: -1, Family: -1, End: 3, MustKeepTo: -1, Water: []float64{1, 1, 4, 4}}}
+	p.ClearMax = 0
+	for _, tt := range []struct {
+		wish []float64
+		pull int
+		want float64
+		how  string
+	}{
+		{nil, 3, 0, "no limit"},
+		{[]float64{4, 4}, 3, 0.1 * (1 + 3), "two plants and the old one drink 5, 7 of 4; the weeks after have no limit"},
+		{[]float64{4, 4, 0}, 3, 0.1 * (1 + 3 + 4), "and 4 of none"},
+		{[]float64{4, 4, 0}, 0, 0.1 * (1 + 2), "pulled after week 0: 5, 6, 0"},
+		{[]float64{0, 0, 0, 0}, -1, 0.1 * (4 + 6), "no water at all, and the old one gone"},
+	} {
+		p.Water = tt.wish
+		v := Evaluate(p, &Plan{Plantings: []Planting{{0, 2}}, Pull: []int{tt.pull}})
+		if len(v.Faults) > 0 || !near(v.Parts.Thirst, tt.want) {
+			t.Errorf("%v, pull %d: litres cost %.9f, want %.9f (%s); faults %v", tt.wish, tt.pull, v.Parts.Thirst, tt.want, tt.how, v.Faults)
+		}
+		dry := v.Value
+		p.Water = nil
+		if wet := Evaluate(p, &Plan{Plantings: []Planting{{0, 2}}, Pull: []int{tt.pull}}); !near(wet.Value-dry, tt.want) {
+			t.Errorf("%v, pull %d: the plan loses %.9f, want %.9f", tt.wish, tt.pull, wet.Value-dry, tt.want)
+		}
+	}
+}
+
 func TestClearingByHand(t *testing.T) {
 	p := oneBed(4, 0)
 	p.Spaces = append(p.Spaces, Space{ID: "box", AreaM2: 1, Batch: -1})

@@ -46,6 +46,30 @@ func (e *evaluation) priceMinutes() {
 	}
 }
 
+// priceWater counts litres a day in a dry week, by week, and the cost of those
+// over the wish.
+func (e *evaluation) priceWater() {
+	p := e.p
+	e.v.Water = make([]float64, p.Weeks)
+	for w := range p.Weeks {
+		sum := 0.0
+		for _, pl := range e.plantings {
+			if o := &p.Options[pl.Option]; w <= o.End {
+				sum += float64(pl.Plants) * once(o.Water, w-o.Week)
+			}
+		}
+		for i := range p.Stays {
+			if w <= e.pull[i] {
+				sum += once(p.Stays[i].Water, w)
+			}
+		}
+		e.v.Water[w] = sum
+		if w < len(p.Water) && sum > p.Water[w] {
+			e.v.Parts.Thirst += p.WaterCost * (sum - p.Water[w])
+		}
+	}
+}
+
 // priceRotation charges each planting whose family left its batch of medium
 // less than Interval whole weeks before: by the batch's history, a planting
 // pulled, or another planting of the plan that ended. Those that stand at the
@@ -151,7 +175,7 @@ func (e *evaluation) priceFood() {
 		v.Parts.Food += v.PerFuture[f] / float64(p.Futures)
 	}
 	a := &v.Parts
-	rest := a.Bonus + a.Tail - a.Batches - a.Plants - a.Risk - a.Over - a.Rotation - a.Clearing - a.PullCost
+	rest := a.Bonus + a.Tail - a.Batches - a.Plants - a.Risk - a.Over - a.Thirst - a.Rotation - a.Clearing - a.PullCost
 	for f := range p.Futures {
 		v.PerFuture[f] += rest
 	}

@@ -25,7 +25,7 @@ type expected struct {
 	now   []float64 // worth of a meal by week, for the delay
 	cells [][]cell  // [food][week*segments+segment]
 	rows  rowIndex
-	limit []float64 // by row; minutes rows may be passed at OverCost, must rows ask for at least
+	limit []float64 // by row; minutes and water rows may be passed at a cost, must rows ask for at least
 	opts  []column
 	stays []stand
 	apart int               // harvests told apart: 1 for the mean harvest, or one for each future
@@ -43,7 +43,7 @@ type cell struct {
 }
 
 // rowIndex says where in the list of rows each kind begins.
-type rowIndex struct{ shelf, minutes, groups, musts, end int }
+type rowIndex struct{ shelf, minutes, water, groups, musts, end int }
 
 // room is the row of a kind of room in a space and week.
 func (e *expected) room(space, kind, w int) int { return (space*kinds+kind)*e.weeks + w }
@@ -63,6 +63,7 @@ type column struct {
 	shelfLo, shelfHi int
 	minutes          []float64
 	batchMinutes     float64
+	water            []float64
 	fixed, each      float64 // worth of a batch and of a plant, costs below 0, certain early return in
 	interval         int     // whole weeks the family should be absent before it
 	returning        float64 // cost per plant of an early return that depends on the plan
@@ -81,6 +82,7 @@ type stand struct {
 	full           [kinds][]float64 // what it takes, by week
 	take           [kinds][]float64 // the same, shrunk where all that stands is more than the limit
 	minutes        []float64        // by week
+	water          []float64        // litres a day by week
 	meals          [][]float64      // by harvest told apart and week
 	tail, pullCost float64
 	musts          []int
@@ -144,6 +146,10 @@ func (e *expected) addRows() {
 	if p.OverCost > 0 {
 		e.limit = append(e.limit, p.Minutes[:min(len(p.Minutes), e.weeks)]...)
 	}
+	e.rows.water = len(e.limit)
+	if p.waterCounts() {
+		e.limit = append(e.limit, p.Water[:min(len(p.Water), e.weeks)]...)
+	}
 	e.rows.groups = len(e.limit)
 	for name := range p.Totals {
 		e.group = append(e.group, name)
@@ -185,6 +191,8 @@ func (e *expected) addStays() {
 		}
 		s.minutes = make([]float64, n)
 		copy(s.minutes, src.Minutes)
+		s.water = make([]float64, n)
+		copy(s.water, src.Water)
 		s.meals = e.harvests(src.Meals, 0, n)
 		for w := range n {
 			s.full[area][w] = held(src.Footprint, w)
@@ -263,10 +271,13 @@ func (e *expected) addOption(i, locked int) {
 		o.places = src.ShelfPlaces
 		o.shelfLo, o.shelfHi = max(src.ShelfFrom, p.ShelfStart)-p.ShelfStart, src.Week-p.ShelfStart
 	}
-	if e.rows.groups > e.rows.minutes {
+	if e.rows.water > e.rows.minutes {
 		o.minutes = src.Minutes[:max(min(e.weeks-src.Week, len(src.Minutes)), 0)]
 	} else {
 		o.batchMinutes = 0
+	}
+	if e.rows.groups > e.rows.water {
+		o.water = src.Water[:min(n, len(src.Water))]
 	}
 	for name := range src.totals(p) {
 		at, _ := slices.BinarySearch(e.group, name)
@@ -361,8 +372,13 @@ func (e *expected) eachRow(o *column, do func(r int, x float64)) {
 		}
 	}
 	for k, t := range o.minutes {
-		if r := e.rows.minutes + o.week + k; r < e.rows.groups {
+		if r := e.rows.minutes + o.week + k; r < e.rows.water {
 			do(r, t)
+		}
+	}
+	for k, l := range o.water {
+		if r := e.rows.water + o.week + k; r < e.rows.groups {
+			do(r, l)
 		}
 	}
 	for _, r := range o.groups {

@@ -221,5 +221,31 @@ func tiny(seed uint64) *Problem {
 			p.Musts[0].Groups = []string{"g"}
 		}
 	}
+	if seed%3 == 1 {
+		thirsty(p, seed, 1)
+	}
 	return p
+}
+
+// thirsty gives a garden little water: what stands drinks up to so many litres
+// a day for a plant, and fewer are wished for than all would drink. Its luck is
+// its own, so that the rest of the garden stays as it was.
+func thirsty(p *Problem, seed uint64, plantL float64) {
+	r := rand.New(rand.NewPCG(seed, 6))
+	p.WaterCost = 0.05 + 0.1*r.Float64()
+	for range p.Weeks - r.IntN(3) { // sometimes the last weeks have no limit
+		p.Water = append(p.Water, 3*plantL*float64(len(p.Spaces))*r.Float64())
+	}
+	for i := range p.Options {
+		o := &p.Options[i]
+		for range o.End - o.Week + r.IntN(3) { // one short, all its weeks, or one beyond them
+			o.Water = append(o.Water, plantL*r.Float64())
+		}
+	}
+	for i := range p.Stays {
+		st := &p.Stays[i]
+		for range p.Weeks {
+			st.Water = append(st.Water, 2*plantL*r.Float64())
+		}
+	}
 }

@@ -17,10 +17,12 @@ func Check(p *Problem) []string {
 		c.say("the plan has %d futures", p.Futures)
 	}
 	c.figure("cost of a minute over", p.OverCost, 0)
+	c.figure("cost of a litre over", p.WaterCost, 0)
 	c.figure("cost of clearing", p.RestCost, 0)
 	c.figure("discount", p.Discount, 0)
 	c.row("shelf places", p.Shelf)
 	c.row("wished minutes", p.Minutes)
+	c.row("wished litres", p.Water)
 	if p.ShelfStart > 0 {
 		c.say("the shelf begins in week %d, after the plan does", p.ShelfStart)
 	}
@@ -98,8 +100,8 @@ func (c *checker) option(p *Problem, o *Option) {
 	if o.Week < 0 || o.End < o.Week || o.End >= p.Weeks {
 		c.say("option %s: holds ground from week %d to %d of %d", o.ID, o.Week, o.End, p.Weeks)
 	}
-	if bad(o.Footprint) || bad(o.Minutes) || badMeals(o.Meals) {
-		c.say("option %s: a footprint, minute or meal is below 0 or not a number", o.ID)
+	if bad(o.Footprint) || bad(o.Minutes) || bad(o.Water) || badMeals(o.Meals) {
+		c.say("option %s: a footprint, minute, litre or meal is below 0 or not a number", o.ID)
 	}
 	if o.AtRisk < 0 {
 		c.say("option %s: %d plants at risk", o.ID, o.AtRisk)
@@ -126,8 +128,8 @@ func (c *checker) stay(p *Problem, s *Stay) {
 	if s.End < -1 || s.MustKeepTo > s.End {
 		c.say("stay %s: ends in week %d and must be kept to week %d", s.ID, s.End, s.MustKeepTo)
 	}
-	if bad(s.Footprint) || bad(s.Minutes) || badMeals(s.Meals) {
-		c.say("stay %s: a footprint, minute or meal is below 0 or not a number", s.ID)
+	if bad(s.Footprint) || bad(s.Minutes) || bad(s.Water) || badMeals(s.Meals) {
+		c.say("stay %s: a footprint, minute, litre or meal is below 0 or not a number", s.ID)
 	}
 	for _, x := range [...]float64{s.VolumeL, s.SupportM} {
 		if !(x >= 0) || math.IsInf(x, 0) {

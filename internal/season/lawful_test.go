@@ -34,6 +34,10 @@ func TestEmptyProblems(t *testing.T) {
 		"no shelf":          func(p *Problem) { p.Shelf = nil },
 		"no footprint":      func(p *Problem) { p.Options[0].Footprint = nil },
 		"long rows":         func(p *Problem) { p.Minutes = make([]float64, 99); p.Options[0].Minutes = make([]float64, 99) },
+		"long water": func(p *Problem) {
+			p.Water, p.WaterCost, p.Options[0].Water = make([]float64, 99), 1, make([]float64, 99)
+		},
+		"water for nothing": func(p *Problem) { p.Water, p.WaterCost = make([]float64, 99), 0 },
 		"stays end later": func(p *Problem) {
 			for i := range p.Stays {
 				p.Stays[i].End = 999

@@ -18,6 +18,7 @@ type model struct {
 	staysIn  [][]int32 // stays of each space
 	inBatch  [][]int32 // spaces of each batch
 	wish     []float64 // minutes by week
+	drinks   []float64 // litres a day wished by week; nil = water is not limited
 	worth    []float64 // of a meal by week, for the delay
 	groups   []int     // most plants of each group
 	rank     []int32   // of each option by ID, to break ties
@@ -43,9 +44,10 @@ type opt struct {
 	places              float64
 	minutes             []float64 // per plant, from week; nil = none
 	batchMinutes        float64
-	fixed, each         float64 // worth of a batch and of a plant, without food (costs below 0)
-	returning           float64 // rotation cost per plant, for atRisk of them at most
-	risk                float64 // cost per plant of a loss, the same; 0 where each holds it
+	water               []float64 // litres a day per plant, from week; nil = water is not limited
+	fixed, each         float64   // worth of a batch and of a plant, without food (costs below 0)
+	returning           float64   // rotation cost per plant, for atRisk of them at most
+	risk                float64   // cost per plant of a loss, the same; 0 where each holds it
 	atRisk              int
 	groups              []int // those with a limit
 	musts               []int32
@@ -62,6 +64,7 @@ type stay struct {
 	tall                       bool
 	support                    float64
 	minutes                    []float64
+	water                      []float64   // litres a day; nil = water is not limited
 	meals                      [][]float32 // [0] mean, [1+f]; from week 0
 	tail, pullCost             float64
 	musts                      []int32
@@ -87,6 +90,7 @@ func newModel(p *Problem, lim *Limits) *model {
 		m.worth[w] = now
 		now /= 1 + p.Discount
 	}
+	m.setWater()
 	m.setFoods()
 	group := map[string]int{}
 	m.opts = make([]opt, len(p.Options))
@@ -122,6 +126,20 @@ func newModel(p *Problem, lim *Limits) *model {
 	}
 	m.setPrior(lim)
 	return m
+}
+
+// setWater spreads the wished litres out, where water is limited.
+func (m *model) setWater() {
+	if !m.p.waterCounts() {
+		return
+	}
+	m.drinks = make([]float64, m.weeks)
+	for w := range m.drinks {
+		m.drinks[w] = math.MaxFloat64
+		if w < len(m.p.Water) {
+			m.drinks[w] = m.p.Water[w]
+		}
+	}
 }
 
 // setFoods spreads the foods out and finds the penalty for a lacking must:
@@ -184,6 +202,9 @@ func (m *model) setOption(i int, group map[string]int) {
 	}
 	if p.OverCost == 0 || len(p.Minutes) == 0 {
 		o.minutes, o.batchMinutes = nil, 0
+	}
+	if m.drinks != nil {
+		o.water = src.Water[:min(n, len(src.Water))]
 	}
 	for name := range src.totals(p) {
 		g, known := group[name]
@@ -279,6 +300,10 @@ func (m *model) setStay(i int) {
 	s.vol = shareOf(src.VolumeL, s.foot, most)
 	s.minutes = make([]float64, s.last+1)
 	copy(s.minutes, src.Minutes)
+	if m.drinks != nil {
+		s.water = make([]float64, s.last+1)
+		copy(s.water, src.Water)
+	}
 	if s.food >= 0 {
 		mean := make([]float64, s.last+1)
 		s.meals = make([][]float32, p.Futures+1)

@@ -178,15 +178,17 @@ func (f *mps) rowName(r int) string {
 		return fmt.Sprintf("%s.%s.w%02d", kind, mpsName(p.Spaces[r/(kinds*e.weeks)].ID), r%e.weeks)
 	case r < e.rows.minutes:
 		return fmt.Sprintf("shelf.w%02d", r-e.rows.shelf+p.ShelfStart)
-	case r < e.rows.groups:
+	case r < e.rows.water:
 		return fmt.Sprintf("minutes.w%02d", r-e.rows.minutes)
+	case r < e.rows.groups:
+		return fmt.Sprintf("water.w%02d", r-e.rows.water)
 	case r < e.rows.musts:
 		return "total." + mpsName(e.group[r-e.rows.groups])
 	}
 	return fmt.Sprintf("must.%d.%s", r-e.rows.musts, mpsName(p.Musts[r-e.rows.musts].Crop))
 }
 
-// limits writes room, shelf, minutes, totals and musts.
+// limits writes room, shelf, minutes, water, totals and musts.
 func (f *mps) limits() {
 	e := f.e
 	used := map[int]bool{}
@@ -199,8 +201,11 @@ func (f *mps) limits() {
 	}
 	for r := e.rows.minutes; r < e.rows.end; r++ {
 		row := add(r)
-		if r < e.rows.groups {
+		switch {
+		case r < e.rows.water:
 			f.put(row, f.addCol(false, -1, f.p.OverCost, "over.w%02d", r-e.rows.minutes), -1)
+		case r < e.rows.groups:
+			f.put(row, f.addCol(false, -1, f.p.WaterCost, "overwater.w%02d", r-e.rows.water), -1)
 		}
 	}
 	for i := range e.opts {
@@ -211,7 +216,7 @@ func (f *mps) limits() {
 			used[r] = used[r] || x != 0
 			f.put(add(r), f.n[i], x)
 		})
-		if r := e.rows.minutes + e.opts[i].week; r < e.rows.groups {
+		if r := e.rows.minutes + e.opts[i].week; r < e.rows.water {
 			f.put(add(r), f.y[i], e.opts[i].batchMinutes)
 		}
 	}
@@ -225,8 +230,11 @@ func (f *mps) limits() {
 					f.stands(add(r), i, w, s.full[k][w])
 				}
 			}
-			if r := e.rows.minutes + w; r < e.rows.groups {
+			if r := e.rows.minutes + w; r < e.rows.water {
 				f.stands(add(r), i, w, s.minutes[w])
+			}
+			if r := e.rows.water + w; r < e.rows.groups {
+				f.stands(add(r), i, w, s.water[w])
 			}
 		}
 		for _, r := range s.musts {

@@ -10,9 +10,9 @@ import (
 )
 
 // TestMoreNeverMakesTheBestWorse: on proven best plans, more room, more wished
-// minutes and more seed never make the plan worth less.
+// minutes, more seed and more water never make the plan worth less.
 func TestMoreNeverMakesTheBestWorse(t *testing.T) {
-	done, better := 0, [3]int{}
+	done, better := 0, [4]int{}
 	for seed := uint64(1000); done < 60; seed++ {
 		p := tiny(seed)
 		if plans(p, 1500) > 1500 {
@@ -20,7 +20,7 @@ func TestMoreNeverMakesTheBestWorse(t *testing.T) {
 		}
 		done++
 		best := Brute(p)
-		for k, more := range [3]func(q *Problem){
+		for k, more := range [4]func(q *Problem){
 			func(q *Problem) {
 				q.Spaces = slices.Clone(q.Spaces)
 				for i := range q.Spaces {
@@ -45,6 +45,12 @@ func TestMoreNeverMakesTheBestWorse(t *testing.T) {
 					q.Totals = map[string]int{"g": q.Totals["g"] + 2}
 				}
 			},
+			func(q *Problem) {
+				q.Water = slices.Clone(q.Water)
+				for w := range q.Water {
+					q.Water[w] += 1
+				}
+			},
 		} {
 			q := *p
 			more(&q)
@@ -58,7 +64,7 @@ func TestMoreNeverMakesTheBestWorse(t *testing.T) {
 		}
 	}
 	// The property would be empty if more never made a difference.
-	t.Logf("of %d gardens more room helped %d, more minutes %d, more seed %d", done, better[0], better[1], better[2])
+	t.Logf("of %d gardens more room helped %d, more minutes %d, more seed %d, more water %d", done, better[0], better[1], better[2], better[3])
 	for k, n := range better {
 		if n == 0 {
 			t.Errorf("more of kind %d never changed the best plan: the test tests nothing", k)

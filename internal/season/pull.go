@@ -15,6 +15,7 @@ func (s *state) setPull(i, to int) {
 	for w := a; w <= b; w++ {
 		s.takeStay(st, w, sign)
 		s.used[w] += sign * st.minutes[w]
+		s.drink(st, w, sign)
 	}
 	s.clearAt(st.space, -1, from, -1)
 	s.after(st.batch, st.family, from, func(j int32) { s.early[j]-- })
@@ -55,6 +56,15 @@ func (s *state) weighPull(i, to int) float64 {
 				sum -= s.overMore(w, st.minutes[w])
 			} else {
 				sum += s.overLess(w, st.minutes[w])
+			}
+		}
+	}
+	if m.drinks != nil {
+		for w := a; w <= b; w++ {
+			if sign > 0 {
+				sum -= s.thirstMore(w, st.water[w])
+			} else {
+				sum += s.thirstLess(w, st.water[w])
 			}
 		}
 	}

@@ -52,6 +52,11 @@ func (s *state) reprice() {
 			sum -= float64(over * m.p.OverCost)
 		}
 	}
+	for w, l := range s.drunk {
+		if over := l - m.drinks[w]; over > 0 {
+			sum -= float64(over * m.p.WaterCost)
+		}
+	}
 	if m.p.ClearMax > 0 {
 		for w := -1; w < m.weeks-1; w++ {
 			if more := s.cleared[w+1] - m.p.ClearMax; more > 0 {

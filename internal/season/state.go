@@ -33,6 +33,7 @@ type state struct {
 	fresh [][kinds][]float64 // by space and week: taken by new plantings
 	shelf []float64          // places left by week
 	used  []float64          // minutes by week
+	drunk []float64          // litres a day by week; nil = water is not limited
 	left  []int              // plants left of each group
 
 	holds, leaves [][]int // by space, entry w+1: what stands in week w, what has its last week then
@@ -73,6 +74,9 @@ func newState(m *model) *state {
 		pulled:  make([]harvest, p.Futures+1),
 	}
 	copy(s.shelf, p.Shelf)
+	if m.drinks != nil {
+		s.drunk = make([]float64, p.Weeks)
+	}
 	for i := range p.Spaces {
 		sp := &p.Spaces[i]
 		for k, limit := range [kinds]float64{sp.AreaM2, sp.VolumeL, sp.TallM2, sp.SupportM} {
@@ -105,6 +109,7 @@ func (s *state) standStay(i int) {
 	for w := 0; w <= st.last; w++ {
 		s.takeStay(st, w, 1)
 		s.used[w] += st.minutes[w]
+		s.drink(st, w, 1)
 	}
 	s.clearAt(st.space, -1, st.last, 1)
 	for _, k := range st.musts {
@@ -126,6 +131,13 @@ func (s *state) takeStay(st *stay, w int, sign float64) {
 		free[tall][w] -= sign * st.foot[w]
 	}
 	free[support][w] -= sign * st.support
+}
+
+// drink adds (sign 1) or takes off (-1) what a stay drinks in one week.
+func (s *state) drink(st *stay, w int, sign float64) {
+	if s.drunk != nil {
+		s.drunk[w] += sign * st.water[w]
+	}
 }
 
 // span gives the futures a change is priced in: from, to, and the weight of
@@ -180,6 +192,9 @@ func (s *state) shift(i, n, sign int) (food float64) {
 		s.used[o.week+k] += float64(x * t)
 	}
 	s.used[o.week] += float64(sign) * o.batchMinutes
+	for k, l := range o.water {
+		s.drunk[o.week+k] += float64(x * l)
+	}
 	for _, g := range o.groups {
 		s.left[g] -= n * sign
 	}

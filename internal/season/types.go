@@ -24,6 +24,8 @@ type Problem struct {
 	ShelfStart int       // week of Shelf[0], 0 or negative; weeks before it are past and not counted
 	Minutes    []float64 // wished minutes by week; empty or shorter = no limit in the weeks left out
 	OverCost   float64   // cost of a minute over the wish
+	Water      []float64 // wished litres a day in a dry week, by week; empty or shorter = no limit in the weeks left out
+	WaterCost  float64   // cost of each litre a day over the wish, for a week of it
 	RestCost   float64   // cost (meals) of clearing one more space than ClearMax in one week
 	ClearMax   int       // spaces that may be cleared in one week without cost; 0 = no limit
 	Musts      []Must
@@ -85,6 +87,7 @@ type Option struct {
 	ShelfPlaces  float64     // places per plant
 	Minutes      []float64   // per plant by week from Week, and after End as far as the list goes (curing, drying)
 	BatchMinutes float64     // once, in Week
+	Water        []float64   // litres a day per plant in a dry week, by week from Week; none after the list or after End
 	Fixed        float64     // cost of a batch, meals
 	Cost         float64     // cost per plant, meals
 	Meals        [][]float32 // [future][i] meals per plant picked in week MealsFrom+i; weeks outside the plan are not counted
@@ -136,8 +139,9 @@ type Stay struct {
 	VolumeL    float64     // at full size, shared by week as in Option
 	Meals      [][]float32 // [future][week] for the whole planting
 	Minutes    []float64
-	Tail       float64 // worth after the horizon if kept to End
-	PullCost   float64 // cost of pulling before End
+	Water      []float64 // litres a day in a dry week for the whole planting, by week from 0
+	Tail       float64   // worth after the horizon if kept to End
+	PullCost   float64   // cost of pulling before End
 }
 
 // Must wants at least Plants of Crop, in Space or (-1) anywhere. Plants that
@@ -199,3 +203,6 @@ func (s Status) String() string {
 	}
 	return "none"
 }
+
+// waterCounts says whether litres over a wish cost anything.
+func (p *Problem) waterCounts() bool { return len(p.Water) > 0 && p.WaterCost > 0 }

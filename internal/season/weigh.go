@@ -105,6 +105,9 @@ func (s *state) weighAside(o *opt, i, n int) float64 {
 	if len(o.minutes) == 0 && o.batchMinutes > 0 {
 		sum -= s.overMore(o.week, o.batchMinutes)
 	}
+	for k, l := range o.water {
+		sum -= s.thirstMore(o.week+k, float64(x*l))
+	}
 	if o.batch >= 0 {
 		if o.returning > 0 && s.cameBefore(o) > 0 {
 			sum -= float64(o.risked(n) * o.returning)
@@ -142,6 +145,24 @@ func (s *state) overMore(w int, t float64) float64 {
 		return 0
 	}
 	return float64(s.m.p.OverCost * min(over, t))
+}
+
+// thirstMore is the cost of l more litres a day in week w.
+func (s *state) thirstMore(w int, l float64) float64 {
+	over := s.drunk[w] + l - s.m.drinks[w]
+	if over <= 0 {
+		return 0
+	}
+	return float64(s.m.p.WaterCost * min(over, l))
+}
+
+// thirstLess is the cost saved by l fewer litres a day in week w.
+func (s *state) thirstLess(w int, l float64) float64 {
+	over := s.drunk[w] - s.m.drinks[w]
+	if over <= 0 {
+		return 0
+	}
+	return float64(s.m.p.WaterCost * min(over, l))
 }
 
 // clearChange is the cost in clearing of one more thing standing in a space

@@ -10,6 +10,10 @@ ROWS
  L most.s0.c0.2.1
  G least.s0.c0.2.1
  E pulled.stay0
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
  L ground.s0.w02
  L roots.s0.w02
  L ground.s0.w03
@@ -80,6 +84,7 @@ COLUMNS
  plants.s0.c1.0.2 cost 0.12000000000000001
  plants.s0.c1.0.2 most.s0.c1.0.2 1
  plants.s0.c1.0.2 least.s0.c1.0.2 1
+ plants.s0.c1.0.2 water.w02 0.6846009371603424
  plants.s0.c1.0.2 ground.s0.w02 0.22772083119979114
  plants.s0.c1.0.2 roots.s0.w02 18.70291060006192
  plants.s0.c1.0.2 ground.s0.w03 0.22772083119979114
@@ -94,6 +99,7 @@ COLUMNS
  plants.s0.c2.1.3 most.s0.c2.1.3 1
  plants.s0.c2.1.3 least.s0.c2.1.3 1
  plants.s0.c2.1.3 few.s0.c2.1.3 1
+ plants.s0.c2.1.3 water.w03 0.8769276217075123
  plants.s0.c2.1.3 ground.s0.w03 0.20210234938609942
  plants.s0.c2.1.3 roots.s0.w03 6.647966390912178
  plants.s0.c2.1.3 ground.s0.w04 0.20210234938609942
@@ -123,11 +129,14 @@ COLUMNS
  pull.stay0.before clears.s0.w-1.pull.stay0.before -1
  pull.stay0.w00 cost 0.06568730020199694
  pull.stay0.w00 pulled.stay0 1
+ pull.stay0.w00 water.w00 0.6221768614399257
  pull.stay0.w00 leaves.b0.f1.w00.pull.stay0.w00 -1
  pull.stay0.w00 standson.s0.w-1 1
  pull.stay0.w00 clears.s0.w00.pull.stay0.w00 -1
  pull.stay0.w01 cost 0.06568730020199694
  pull.stay0.w01 pulled.stay0 1
+ pull.stay0.w01 water.w00 0.6221768614399257
+ pull.stay0.w01 water.w01 1.6125620285267634
  pull.stay0.w01 ground.s0.w01 0.026193629529720618
  pull.stay0.w01 roots.s0.w01 1.3511800769140045
  pull.stay0.w01 leaves.b0.f1.w01.pull.stay0.w01 -1
@@ -136,6 +145,9 @@ COLUMNS
  pull.stay0.w01 clears.s0.w01.pull.stay0.w01 -1
  pull.stay0.w02 cost 0.06568730020199694
  pull.stay0.w02 pulled.stay0 1
+ pull.stay0.w02 water.w00 0.6221768614399257
+ pull.stay0.w02 water.w01 1.6125620285267634
+ pull.stay0.w02 water.w02 0.5453616052631953
  pull.stay0.w02 ground.s0.w02 0.052391243369714076
  pull.stay0.w02 roots.s0.w02 2.7025656816894608
  pull.stay0.w02 ground.s0.w01 0.026193629529720618
@@ -147,6 +159,10 @@ COLUMNS
  pull.stay0.w02 clears.s0.w02.pull.stay0.w02 -1
  pull.stay0.w03 cost 0.06568730020199694
  pull.stay0.w03 pulled.stay0 1
+ pull.stay0.w03 water.w00 0.6221768614399257
+ pull.stay0.w03 water.w01 1.6125620285267634
+ pull.stay0.w03 water.w02 0.5453616052631953
+ pull.stay0.w03 water.w03 0.6383844339159088
  pull.stay0.w03 ground.s0.w02 0.052391243369714076
  pull.stay0.w03 roots.s0.w02 2.7025656816894608
  pull.stay0.w03 ground.s0.w03 0.5401616825566871
@@ -161,6 +177,10 @@ COLUMNS
  pull.stay0.w03 clears.s0.w03.pull.stay0.w03 -1
  pull.stay0.w04 cost -0.2629087723384003
  pull.stay0.w04 pulled.stay0 1
+ pull.stay0.w04 water.w00 0.6221768614399257
+ pull.stay0.w04 water.w01 1.6125620285267634
+ pull.stay0.w04 water.w02 0.5453616052631953
+ pull.stay0.w04 water.w03 0.6383844339159088
  pull.stay0.w04 ground.s0.w02 0.052391243369714076
  pull.stay0.w04 roots.s0.w02 2.7025656816894608
  pull.stay0.w04 ground.s0.w03 0.5401616825566871
@@ -176,6 +196,14 @@ COLUMNS
  pull.stay0.w04 standson.s0.w02 1
  pull.stay0.w04 standson.s0.w03 1
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.08251459203092455
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.08251459203092455
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.08251459203092455
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.08251459203092455
+ overwater.w03 water.w03 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -323,6 +351,10 @@ COLUMNS
  stands.s0.w03 clears.s0.w03.pull.stay0.w03 1
 RHS
  RHS pulled.stay0 1
+ RHS water.w00 0.7277282572178244
+ RHS water.w01 1.4070816417419945
+ RHS water.w02 0.5051360535799598
+ RHS water.w03 0.6698104723163033
  RHS ground.s0.w02 1.486553154657352
  RHS roots.s0.w02 171.07381343475225
  RHS ground.s0.w03 1.486553154657352

@@ -1,6 +1,6 @@
-# objective -6.680366515
-# nothing -0.262908772
-# bound -6.857272318
+# objective -6.404987513
+# nothing -0.242634447
+# bound -6.515309454
 start.s0.c1.0.2 1
 plants.s0.c1.0.2 2
 start.s0.c2.1.3 1

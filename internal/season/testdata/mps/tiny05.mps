@@ -6,6 +6,12 @@ ROWS
  L most.s1.c2.2.2
  G least.s1.c2.2.2
  E pulled.stay0
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
  L ground.s1.w00
  L roots.s1.w00
  L support.s1.w00
@@ -93,6 +99,11 @@ COLUMNS
  plants.s1.c1.0.0 cost 0.12000000000000001
  plants.s1.c1.0.0 most.s1.c1.0.0 1
  plants.s1.c1.0.0 least.s1.c1.0.0 1
+ plants.s1.c1.0.0 water.w00 0.9503434432576543
+ plants.s1.c1.0.0 water.w01 0.38628371709859854
+ plants.s1.c1.0.0 water.w02 0.30238580641922774
+ plants.s1.c1.0.0 water.w03 0.28265489022937806
+ plants.s1.c1.0.0 water.w04 0.03819773420462391
  plants.s1.c1.0.0 ground.s1.w00 0.2402249224386188
  plants.s1.c1.0.0 roots.s1.w00 6.363292931526668
  plants.s1.c1.0.0 support.s1.w00 0.2
@@ -118,6 +129,10 @@ COLUMNS
  plants.s1.c2.2.2 cost -0.18
  plants.s1.c2.2.2 most.s1.c2.2.2 1
  plants.s1.c2.2.2 least.s1.c2.2.2 1
+ plants.s1.c2.2.2 water.w02 0.18515799820902135
+ plants.s1.c2.2.2 water.w03 0.46285264665112824
+ plants.s1.c2.2.2 water.w04 0.9341927454033794
+ plants.s1.c2.2.2 water.w05 0.39823522156715074
  plants.s1.c2.2.2 ground.s1.w02 0.2714588082399278
  plants.s1.c2.2.2 roots.s1.w02 11.853846121649935
  plants.s1.c2.2.2 support.s1.w02 0.2
@@ -135,6 +150,10 @@ COLUMNS
  plants.s1.c2.2.2 picked.f0.w04 -0.30903977155685425
  pull.stay0.w03 cost 0.15336068028076177
  pull.stay0.w03 pulled.stay0 1
+ pull.stay0.w03 water.w00 0.7396953401922519
+ pull.stay0.w03 water.w01 0.19384869512834269
+ pull.stay0.w03 water.w02 1.9769856056777242
+ pull.stay0.w03 water.w03 1.757892379711851
  pull.stay0.w03 ground.s1.w00 0.4738347835463828
  pull.stay0.w03 roots.s1.w00 30.51298625107781
  pull.stay0.w03 support.s1.w00 0.1
@@ -153,6 +172,11 @@ COLUMNS
  pull.stay0.w03 picked.f0.w03 -0.2352154552936554
  pull.stay0.w04 cost 0.15336068028076177
  pull.stay0.w04 pulled.stay0 1
+ pull.stay0.w04 water.w00 0.7396953401922519
+ pull.stay0.w04 water.w01 0.19384869512834269
+ pull.stay0.w04 water.w02 1.9769856056777242
+ pull.stay0.w04 water.w03 1.757892379711851
+ pull.stay0.w04 water.w04 1.3023914872419728
  pull.stay0.w04 ground.s1.w00 0.4738347835463828
  pull.stay0.w04 roots.s1.w00 30.51298625107781
  pull.stay0.w04 support.s1.w00 0.1
@@ -175,6 +199,12 @@ COLUMNS
  pull.stay0.w04 picked.f0.w04 -0.6203685204188029
  pull.stay0.w05 cost -0.17375669142751665
  pull.stay0.w05 pulled.stay0 1
+ pull.stay0.w05 water.w00 0.7396953401922519
+ pull.stay0.w05 water.w01 0.19384869512834269
+ pull.stay0.w05 water.w02 1.9769856056777242
+ pull.stay0.w05 water.w03 1.757892379711851
+ pull.stay0.w05 water.w04 1.3023914872419728
+ pull.stay0.w05 water.w05 1.8107477640595724
  pull.stay0.w05 ground.s1.w00 0.4738347835463828
  pull.stay0.w05 roots.s1.w00 30.51298625107781
  pull.stay0.w05 support.s1.w00 0.1
@@ -200,6 +230,18 @@ COLUMNS
  pull.stay0.w05 picked.f0.w04 -0.6203685204188029
  pull.stay0.w05 picked.f0.w05 -0.35427173661688965
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.09335391892353878
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.09335391892353878
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.09335391892353878
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.09335391892353878
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.09335391892353878
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.09335391892353878
+ overwater.w05 water.w05 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -410,6 +452,12 @@ COLUMNS
  left.b1.f0.w05 leaves.b1.f0.w05.start.s1.c2.2.2 1
 RHS
  RHS pulled.stay0 1
+ RHS water.w00 5.883867484204744
+ RHS water.w01 5.395765736946702
+ RHS water.w02 1.8231488817787724
+ RHS water.w03 5.659940573976705
+ RHS water.w04 4.68820369917681
+ RHS water.w05 1.6579022963313144
  RHS ground.s1.w00 1.3018080918825234
  RHS roots.s1.w00 106.60369706710111
  RHS support.s1.w00 0.9161484465062627

@@ -19,6 +19,14 @@ ROWS
  L minutes.w05
  L minutes.w06
  L minutes.w07
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
+ L water.w06
+ L water.w07
  L total.g
  L ground.s0.w02
  L roots.s0.w02
@@ -164,6 +172,7 @@ COLUMNS
  plants.s0.c1.2.2 least.s0.c1.2.2 1
  plants.s0.c1.2.2 minutes.w02 0.865069609059145
  plants.s0.c1.2.2 minutes.w03 3.6314468239550024
+ plants.s0.c1.2.2 water.w02 0.7029015014370289
  plants.s0.c1.2.2 total.g 1
  plants.s0.c1.2.2 ground.s0.w02 0.13412899926567903
  plants.s0.c1.2.2 roots.s0.w02 13.90134545414459
@@ -185,6 +194,8 @@ COLUMNS
  plants.s0.c2.3.5 most.s0.c2.3.5 1
  plants.s0.c2.3.5 least.s0.c2.3.5 1
  plants.s0.c2.3.5 minutes.w05 1.1217853788031884
+ plants.s0.c2.3.5 water.w05 0.40098285124917266
+ plants.s0.c2.3.5 water.w06 0.3820617898839407
  plants.s0.c2.3.5 ground.s0.w05 0.18242643578600257
  plants.s0.c2.3.5 roots.s0.w05 15.308589244150966
  plants.s0.c2.3.5 support.s0.w05 0.2
@@ -213,6 +224,12 @@ COLUMNS
  plants.s0.c0.4.0 minutes.w02 1.5831859150089707
  plants.s0.c0.4.0 minutes.w03 1.0118977485750493
  plants.s0.c0.4.0 minutes.w04 1.8305320775347602
+ plants.s0.c0.4.0 water.w00 0.48283575209091634
+ plants.s0.c0.4.0 water.w01 0.3960582557078314
+ plants.s0.c0.4.0 water.w02 0.4636635102595663
+ plants.s0.c0.4.0 water.w03 0.41540807673895674
+ plants.s0.c0.4.0 water.w04 0.6174259075528409
+ plants.s0.c0.4.0 water.w05 0.8794841853370381
  plants.s0.c0.4.0 ground.s0.w02 0.11338602130155859
  plants.s0.c0.4.0 roots.s0.w02 4.252291850664772
  plants.s0.c0.4.0 ground.s0.w03 0.19089107660062343
@@ -241,6 +258,9 @@ COLUMNS
  plants.s0.c1.5.2 most.s0.c1.5.2 1
  plants.s0.c1.5.2 least.s0.c1.5.2 1
  plants.s0.c1.5.2 minutes.w02 0.4937897123152033
+ plants.s0.c1.5.2 water.w02 0.5873374686484292
+ plants.s0.c1.5.2 water.w03 0.37292483722042935
+ plants.s0.c1.5.2 water.w04 0.27585503633866826
  plants.s0.c1.5.2 ground.s0.w02 0.22199605201586042
  plants.s0.c1.5.2 roots.s0.w02 15.523874108623643
  plants.s0.c1.5.2 ground.s0.w03 0.22199605201586042
@@ -256,6 +276,7 @@ COLUMNS
  pull.stay0.w00 cost -0.04653916539178388
  pull.stay0.w00 pulled.stay0 1
  pull.stay0.w00 minutes.w00 2.139571937203507
+ pull.stay0.w00 water.w00 1.1491960726475294
  pull.stay0.w00 ground.s0.w00 0.2426584310850095
  pull.stay0.w00 roots.s0.w00 5.631158346719606
  pull.stay0.w00 picked.f0.w00 -1.298151969909668
@@ -268,6 +289,7 @@ COLUMNS
  pull.stay1.w00 cost 0.18505111097839555
  pull.stay1.w00 pulled.stay1 1
  pull.stay1.w00 minutes.w00 1.5054197706139396
+ pull.stay1.w00 water.w00 1.8447787950251298
  pull.stay1.w00 ground.s0.w00 0.13562504697689906
  pull.stay1.w00 roots.s0.w00 10.151039660677903
  pull.stay1.w00 picked.f1.w00 -0.275474451482296
@@ -277,6 +299,8 @@ COLUMNS
  pull.stay1.w01 pulled.stay1 1
  pull.stay1.w01 minutes.w00 1.5054197706139396
  pull.stay1.w01 minutes.w01 1.7717162464334022
+ pull.stay1.w01 water.w00 1.8447787950251298
+ pull.stay1.w01 water.w01 0.7115066959753973
  pull.stay1.w01 ground.s0.w00 0.13562504697689906
  pull.stay1.w01 roots.s0.w00 10.151039660677903
  pull.stay1.w01 ground.s0.w01 0.004626723476020822
@@ -291,6 +315,9 @@ COLUMNS
  pull.stay1.w02 minutes.w00 1.5054197706139396
  pull.stay1.w02 minutes.w01 1.7717162464334022
  pull.stay1.w02 minutes.w02 0.5523603166623805
+ pull.stay1.w02 water.w00 1.8447787950251298
+ pull.stay1.w02 water.w01 0.7115066959753973
+ pull.stay1.w02 water.w02 0.19105825877242144
  pull.stay1.w02 ground.s0.w02 0.10965298693433857
  pull.stay1.w02 roots.s0.w02 8.207125778705603
  pull.stay1.w02 ground.s0.w00 0.13562504697689906
@@ -311,6 +338,10 @@ COLUMNS
  pull.stay1.w03 minutes.w01 1.7717162464334022
  pull.stay1.w03 minutes.w02 0.5523603166623805
  pull.stay1.w03 minutes.w03 1.3673945815783881
+ pull.stay1.w03 water.w00 1.8447787950251298
+ pull.stay1.w03 water.w01 0.7115066959753973
+ pull.stay1.w03 water.w02 0.19105825877242144
+ pull.stay1.w03 water.w03 0.4911531162430678
  pull.stay1.w03 ground.s0.w02 0.10965298693433857
  pull.stay1.w03 roots.s0.w02 8.207125778705603
  pull.stay1.w03 ground.s0.w03 0.3500816256926446
@@ -337,6 +368,11 @@ COLUMNS
  pull.stay1.w04 minutes.w02 0.5523603166623805
  pull.stay1.w04 minutes.w03 1.3673945815783881
  pull.stay1.w04 minutes.w04 1.5077851275614633
+ pull.stay1.w04 water.w00 1.8447787950251298
+ pull.stay1.w04 water.w01 0.7115066959753973
+ pull.stay1.w04 water.w02 0.19105825877242144
+ pull.stay1.w04 water.w03 0.4911531162430678
+ pull.stay1.w04 water.w04 1.5579179209395706
  pull.stay1.w04 ground.s0.w02 0.10965298693433857
  pull.stay1.w04 roots.s0.w02 8.207125778705603
  pull.stay1.w04 ground.s0.w03 0.3500816256926446
@@ -377,6 +413,22 @@ COLUMNS
  over.w06 minutes.w06 -1
  over.w07 cost 0.05
  over.w07 minutes.w07 -1
+ overwater.w00 cost 0.08696541828058854
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.08696541828058854
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.08696541828058854
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.08696541828058854
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.08696541828058854
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.08696541828058854
+ overwater.w05 water.w05 -1
+ overwater.w06 cost 0.08696541828058854
+ overwater.w06 water.w06 -1
+ overwater.w07 cost 0.08696541828058854
+ overwater.w07 water.w07 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -744,6 +796,14 @@ RHS
  RHS minutes.w05 9
  RHS minutes.w06 6
  RHS minutes.w07 12
+ RHS water.w00 2.864199831109931
+ RHS water.w01 1.411967131982033
+ RHS water.w02 0.8819439401462617
+ RHS water.w03 1.5921464263076421
+ RHS water.w04 1.399775293255876
+ RHS water.w05 2.5811088108649276
+ RHS water.w06 1.9910820836942176
+ RHS water.w07 2.606790018524018
  RHS total.g 4
  RHS ground.s0.w02 0.7047884880842868
  RHS roots.s0.w02 122.12512754986437

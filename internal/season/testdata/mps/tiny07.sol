@@ -1,6 +1,6 @@
-# objective -14.949227782
-# nothing -4.930952723
-# bound -14.949229377
+# objective -14.923143941
+# nothing -4.905913842
+# bound -14.923145533
 start.s0.c1.2.2 1
 plants.s0.c1.2.2 1
 start.s0.c2.3.5 1

@@ -3,6 +3,12 @@ ROWS
  N cost
  L most.s0.c1.1.1
  G least.s0.c1.1.1
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
  L total.g
  L ground.s0.w01
  L roots.s0.w01
@@ -61,6 +67,7 @@ COLUMNS
  plants.s0.c1.1.1 cost 0.12000000000000001
  plants.s0.c1.1.1 most.s0.c1.1.1 1
  plants.s0.c1.1.1 least.s0.c1.1.1 1
+ plants.s0.c1.1.1 water.w01 0.9599856416201096
  plants.s0.c1.1.1 ground.s0.w01 0.10222375336949402
  plants.s0.c1.1.1 roots.s0.w01 24.676228151652328
  plants.s0.c1.1.1 ground.s0.w02 0.0899939402370668
@@ -69,6 +76,18 @@ COLUMNS
  plants.s0.c1.1.1 picked.f0.w02 -0.5697406878074011
  plants.s0.c1.1.1 picked.f0.w03 -0.13273711005846658
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.11026087933977474
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.11026087933977474
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.11026087933977474
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.11026087933977474
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.11026087933977474
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.11026087933977474
+ overwater.w05 water.w05 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -211,6 +230,12 @@ COLUMNS
  rest.w05 cost 0.3
  rest.w05 clear.w05 -1
 RHS
+ RHS water.w00 4.115149343651975
+ RHS water.w01 5.104848412664202
+ RHS water.w02 2.8412462671584784
+ RHS water.w03 1.6605337111916332
+ RHS water.w04 4.820222047059523
+ RHS water.w05 5.975974345307942
  RHS total.g 2
  RHS ground.s0.w01 0.8466011040054289
  RHS roots.s0.w01 199.82262699150664

@@ -2,6 +2,13 @@ NAME season
 ROWS
  N cost
  E pulled.stay0
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
+ L water.w06
  L total.g
  L total.h
  L picked.f0.w00
@@ -86,17 +93,29 @@ COLUMNS
  M MARKER 'MARKER' 'INTORG'
  pull.stay0.w02 cost 0.15021374160178042
  pull.stay0.w02 pulled.stay0 1
+ pull.stay0.w02 water.w00 1.08733407729916
+ pull.stay0.w02 water.w01 0.13951594830463532
+ pull.stay0.w02 water.w02 0.2615997715563405
  pull.stay0.w02 picked.f1.w00 -0.36343926191329956
  pull.stay0.w02 picked.f1.w01 -0.8098334074020386
  pull.stay0.w02 picked.f1.w02 -1.1407203674316406
  pull.stay0.w03 cost 0.15021374160178042
  pull.stay0.w03 pulled.stay0 1
+ pull.stay0.w03 water.w00 1.08733407729916
+ pull.stay0.w03 water.w01 0.13951594830463532
+ pull.stay0.w03 water.w02 0.2615997715563405
+ pull.stay0.w03 water.w03 0.6495322052135102
  pull.stay0.w03 picked.f1.w00 -0.36343926191329956
  pull.stay0.w03 picked.f1.w01 -0.8098334074020386
  pull.stay0.w03 picked.f1.w02 -1.1407203674316406
  pull.stay0.w03 picked.f1.w03 -1.4870657920837402
  pull.stay0.w04 cost 0.15021374160178042
  pull.stay0.w04 pulled.stay0 1
+ pull.stay0.w04 water.w00 1.08733407729916
+ pull.stay0.w04 water.w01 0.13951594830463532
+ pull.stay0.w04 water.w02 0.2615997715563405
+ pull.stay0.w04 water.w03 0.6495322052135102
+ pull.stay0.w04 water.w04 1.1032702387299378
  pull.stay0.w04 picked.f1.w00 -0.36343926191329956
  pull.stay0.w04 picked.f1.w01 -0.8098334074020386
  pull.stay0.w04 picked.f1.w02 -1.1407203674316406
@@ -104,6 +123,12 @@ COLUMNS
  pull.stay0.w04 picked.f1.w04 -0.8729568719863892
  pull.stay0.w05 cost 0.15021374160178042
  pull.stay0.w05 pulled.stay0 1
+ pull.stay0.w05 water.w00 1.08733407729916
+ pull.stay0.w05 water.w01 0.13951594830463532
+ pull.stay0.w05 water.w02 0.2615997715563405
+ pull.stay0.w05 water.w03 0.6495322052135102
+ pull.stay0.w05 water.w04 1.1032702387299378
+ pull.stay0.w05 water.w05 0.0948579713766784
  pull.stay0.w05 picked.f1.w00 -0.36343926191329956
  pull.stay0.w05 picked.f1.w01 -0.8098334074020386
  pull.stay0.w05 picked.f1.w02 -1.1407203674316406
@@ -111,6 +136,13 @@ COLUMNS
  pull.stay0.w05 picked.f1.w04 -0.8729568719863892
  pull.stay0.w06 cost 0.15021374160178042
  pull.stay0.w06 pulled.stay0 1
+ pull.stay0.w06 water.w00 1.08733407729916
+ pull.stay0.w06 water.w01 0.13951594830463532
+ pull.stay0.w06 water.w02 0.2615997715563405
+ pull.stay0.w06 water.w03 0.6495322052135102
+ pull.stay0.w06 water.w04 1.1032702387299378
+ pull.stay0.w06 water.w05 0.0948579713766784
+ pull.stay0.w06 water.w06 1.6178181479011657
  pull.stay0.w06 picked.f1.w00 -0.36343926191329956
  pull.stay0.w06 picked.f1.w01 -0.8098334074020386
  pull.stay0.w06 picked.f1.w02 -1.1407203674316406
@@ -118,12 +150,33 @@ COLUMNS
  pull.stay0.w06 picked.f1.w04 -0.8729568719863892
  pull.stay0.w07 cost -0.18388606745387176
  pull.stay0.w07 pulled.stay0 1
+ pull.stay0.w07 water.w00 1.08733407729916
+ pull.stay0.w07 water.w01 0.13951594830463532
+ pull.stay0.w07 water.w02 0.2615997715563405
+ pull.stay0.w07 water.w03 0.6495322052135102
+ pull.stay0.w07 water.w04 1.1032702387299378
+ pull.stay0.w07 water.w05 0.0948579713766784
+ pull.stay0.w07 water.w06 1.6178181479011657
  pull.stay0.w07 picked.f1.w00 -0.36343926191329956
  pull.stay0.w07 picked.f1.w01 -0.8098334074020386
  pull.stay0.w07 picked.f1.w02 -1.1407203674316406
  pull.stay0.w07 picked.f1.w03 -1.4870657920837402
  pull.stay0.w07 picked.f1.w04 -0.8729568719863892
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.1427077586285485
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.1427077586285485
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.1427077586285485
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.1427077586285485
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.1427077586285485
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.1427077586285485
+ overwater.w05 water.w05 -1
+ overwater.w06 cost 0.1427077586285485
+ overwater.w06 water.w06 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -404,6 +457,13 @@ COLUMNS
  eat.f1.w07.3 sum.f1.w07 -1
 RHS
  RHS pulled.stay0 1
+ RHS water.w00 3.424990351839905
+ RHS water.w01 0.42252808421531807
+ RHS water.w02 1.8730314814984796
+ RHS water.w03 5.000961104871677
+ RHS water.w04 4.265325630850662
+ RHS water.w05 3.487786174046428
+ RHS water.w06 1.655340116599793
  RHS total.g 2
  RHS total.h 2
 BOUNDS

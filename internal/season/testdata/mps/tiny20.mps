@@ -8,6 +8,13 @@ ROWS
  L most.s0.c2.3.4
  G least.s0.c2.3.4
  E pulled.stay0
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
+ L water.w06
  L total.g
  L ground.s0.w01
  L roots.s0.w01
@@ -69,6 +76,12 @@ COLUMNS
  plants.s0.c0.0.1 cost 0.12000000000000001
  plants.s0.c0.0.1 most.s0.c0.0.1 1
  plants.s0.c0.0.1 least.s0.c0.0.1 1
+ plants.s0.c0.0.1 water.w01 0.5516171811992974
+ plants.s0.c0.0.1 water.w02 0.8009852062224307
+ plants.s0.c0.0.1 water.w03 0.9608464956255702
+ plants.s0.c0.0.1 water.w04 0.8905380027671935
+ plants.s0.c0.0.1 water.w05 0.829063190946362
+ plants.s0.c0.0.1 water.w06 0.21969401246971898
  plants.s0.c0.0.1 total.g 1
  plants.s0.c0.0.1 ground.s0.w01 0.30953667923687544
  plants.s0.c0.0.1 roots.s0.w01 8.177622239213639
@@ -93,6 +106,7 @@ COLUMNS
  plants.s0.c2.2.0 cost 0.12000000000000001
  plants.s0.c2.2.0 most.s0.c2.2.0 1
  plants.s0.c2.2.0 least.s0.c2.2.0 1
+ plants.s0.c2.2.0 water.w00 0.33497887967676865
  plants.s0.c2.2.0 total.g 1
  plants.s0.c2.2.0 ground.s0.w01 0.20569129467921507
  plants.s0.c2.2.0 roots.s0.w01 11.569033192715336
@@ -107,6 +121,9 @@ COLUMNS
  plants.s0.c2.3.4 cost 0.12000000000000001
  plants.s0.c2.3.4 most.s0.c2.3.4 1
  plants.s0.c2.3.4 least.s0.c2.3.4 1
+ plants.s0.c2.3.4 water.w04 0.6780282033450875
+ plants.s0.c2.3.4 water.w05 0.40598942802891114
+ plants.s0.c2.3.4 water.w06 0.022815840535427512
  plants.s0.c2.3.4 ground.s0.w04 0.22083897760909427
  plants.s0.c2.3.4 roots.s0.w04 18.07885196963089
  plants.s0.c2.3.4 ground.s0.w05 0.22083897760909427
@@ -118,13 +135,37 @@ COLUMNS
  pull.stay0.before pulled.stay0 1
  pull.stay0.w00 cost 0.08555413222101108
  pull.stay0.w00 pulled.stay0 1
+ pull.stay0.w00 water.w00 1.8682066699208022
  pull.stay0.w01 cost 0.08555413222101108
  pull.stay0.w01 pulled.stay0 1
+ pull.stay0.w01 water.w00 1.8682066699208022
+ pull.stay0.w01 water.w01 1.5712398316970517
  pull.stay0.w02 cost 0.08555413222101108
  pull.stay0.w02 pulled.stay0 1
+ pull.stay0.w02 water.w00 1.8682066699208022
+ pull.stay0.w02 water.w01 1.5712398316970517
+ pull.stay0.w02 water.w02 1.7285297206155457
  pull.stay0.w03 cost -0.21301922499089615
  pull.stay0.w03 pulled.stay0 1
+ pull.stay0.w03 water.w00 1.8682066699208022
+ pull.stay0.w03 water.w01 1.5712398316970517
+ pull.stay0.w03 water.w02 1.7285297206155457
+ pull.stay0.w03 water.w03 1.966765714984052
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.07859262829523846
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.07859262829523846
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.07859262829523846
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.07859262829523846
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.07859262829523846
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.07859262829523846
+ overwater.w05 water.w05 -1
+ overwater.w06 cost 0.07859262829523846
+ overwater.w06 water.w06 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -246,6 +287,13 @@ COLUMNS
  eat.f0.w06.3 sum.f0.w06 -1
 RHS
  RHS pulled.stay0 1
+ RHS water.w00 1.2060781128105476
+ RHS water.w01 3.4391682547351943
+ RHS water.w02 4.50291381376068
+ RHS water.w03 3.416483046140296
+ RHS water.w04 2.424778151276052
+ RHS water.w05 0.7931571441263687
+ RHS water.w06 5.0585079336937175
  RHS total.g 2
  RHS ground.s0.w01 0.8650289430498244
  RHS roots.s0.w01 125.48150182422071

@@ -17,6 +17,12 @@ ROWS
  L all.s0.c0.4.1
  L most.s0.c2.5.0
  G least.s0.c2.5.0
+ L water.w00
+ L water.w01
+ L water.w02
+ L water.w03
+ L water.w04
+ L water.w05
  L total.g
  L total.h
  L ground.s1.w04
@@ -172,6 +178,7 @@ COLUMNS
  plants.s1.c1.0.4 cost 0.12000000000000001
  plants.s1.c1.0.4 most.s1.c1.0.4 1
  plants.s1.c1.0.4 least.s1.c1.0.4 1
+ plants.s1.c1.0.4 water.w04 0.18040572401951827
  plants.s1.c1.0.4 ground.s1.w04 0.06701101080693947
  plants.s1.c1.0.4 roots.s1.w04 8.521212074390732
  plants.s1.c1.0.4 tall.s1.w04 0.06701101080693947
@@ -186,6 +193,8 @@ COLUMNS
  plants.s0.c0.1.4 most.s0.c0.1.4 1
  plants.s0.c0.1.4 least.s0.c0.1.4 1
  plants.s0.c0.1.4 few.s0.c0.1.4 1
+ plants.s0.c0.1.4 water.w04 0.0902364113788301
+ plants.s0.c0.1.4 water.w05 0.21936576239907002
  plants.s0.c0.1.4 total.g 1
  plants.s0.c0.1.4 total.h 1
  plants.s0.c0.1.4 ground.s0.w04 0.1169200154681039
@@ -218,6 +227,9 @@ COLUMNS
  plants.s1.c0.2.3 cost -0.18
  plants.s1.c0.2.3 most.s1.c0.2.3 1
  plants.s1.c0.2.3 least.s1.c0.2.3 1
+ plants.s1.c0.2.3 water.w03 0.6069941240139856
+ plants.s1.c0.2.3 water.w04 0.4094813186926466
+ plants.s1.c0.2.3 water.w05 0.43924314141158394
  plants.s1.c0.2.3 ground.s1.w04 0.09439748336746578
  plants.s1.c0.2.3 roots.s1.w04 19.36521459601407
  plants.s1.c0.2.3 ground.s1.w03 0.09439748336746578
@@ -237,6 +249,9 @@ COLUMNS
  plants.s0.c2.3.2 cost 0.12000000000000001
  plants.s0.c2.3.2 most.s0.c2.3.2 1
  plants.s0.c2.3.2 least.s0.c2.3.2 1
+ plants.s0.c2.3.2 water.w02 0.11885127488200053
+ plants.s0.c2.3.2 water.w03 0.7846798321255485
+ plants.s0.c2.3.2 water.w04 0.5579403514153982
  plants.s0.c2.3.2 ground.s0.w04 0.16934168254993057
  plants.s0.c2.3.2 roots.s0.w04 4.529524542151103
  plants.s0.c2.3.2 ground.s0.w02 0.16934168254993057
@@ -255,6 +270,10 @@ COLUMNS
  plants.s0.c0.4.1 most.s0.c0.4.1 1
  plants.s0.c0.4.1 least.s0.c0.4.1 1
  plants.s0.c0.4.1 few.s0.c0.4.1 1
+ plants.s0.c0.4.1 water.w01 0.5345680069608758
+ plants.s0.c0.4.1 water.w02 0.48410884105313534
+ plants.s0.c0.4.1 water.w03 0.781048189351232
+ plants.s0.c0.4.1 water.w04 0.9391999076245793
  plants.s0.c0.4.1 ground.s0.w04 0.11631973221088443
  plants.s0.c0.4.1 roots.s0.w04 7.937343947422197
  plants.s0.c0.4.1 support.s0.w04 0.2
@@ -286,6 +305,9 @@ COLUMNS
  plants.s0.c2.5.0 cost -0.18
  plants.s0.c2.5.0 most.s0.c2.5.0 1
  plants.s0.c2.5.0 least.s0.c2.5.0 1
+ plants.s0.c2.5.0 water.w00 0.9394977503210274
+ plants.s0.c2.5.0 water.w01 0.7314876251890952
+ plants.s0.c2.5.0 water.w02 0.6914447980093166
  plants.s0.c2.5.0 ground.s0.w02 0.12265971903641945
  plants.s0.c2.5.0 roots.s0.w02 3.1838340048507785
  plants.s0.c2.5.0 ground.s0.w01 0.12265971903641945
@@ -297,6 +319,18 @@ COLUMNS
  plants.s0.c2.5.0 support.s0.w00 0.2
  plants.s0.c2.5.0 shelf.w-1 1
  M MARKER 'MARKER' 'INTEND'
+ overwater.w00 cost 0.05899545455704696
+ overwater.w00 water.w00 -1
+ overwater.w01 cost 0.05899545455704696
+ overwater.w01 water.w01 -1
+ overwater.w02 cost 0.05899545455704696
+ overwater.w02 water.w02 -1
+ overwater.w03 cost 0.05899545455704696
+ overwater.w03 water.w03 -1
+ overwater.w04 cost 0.05899545455704696
+ overwater.w04 water.w04 -1
+ overwater.w05 cost 0.05899545455704696
+ overwater.w05 water.w05 -1
  used.f0.w00 cost 0
  used.f0.w00 picked.f0.w00 1
  used.f0.w00 rises.f0.w00 1
@@ -649,6 +683,12 @@ COLUMNS
  rest.w06 cost 0.3
  rest.w06 clear.w06 -1
 RHS
+ RHS water.w00 2.4381948317790396
+ RHS water.w01 3.813759825724175
+ RHS water.w02 2.8675047861696648
+ RHS water.w03 3.4690674686760694
+ RHS water.w04 3.1086713307050404
+ RHS water.w05 1.8826036347099269
  RHS total.g 3
  RHS total.h 2
  RHS ground.s1.w04 1.2886647114246337
