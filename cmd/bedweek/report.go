@@ -70,6 +70,9 @@ func printDay(w io.Writer, d *reckon.Day) {
 	}
 	fmt.Fprintf(w, "\nTHE PLAN\n")
 	para(w, "   ", d.Plan.Words)
+	if d.Water != nil {
+		para(w, "   ", d.Water.Words)
+	}
 	fmt.Fprintf(w, "   Status %s, seed %d, work %d.\n", d.Plan.Status, d.Plan.Seed, d.Plan.Work)
 }
 

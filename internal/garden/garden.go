@@ -44,10 +44,11 @@ type Garden struct {
 	Musts     []Must
 	Nevers    []Never
 	Seeds     []Seed
-	Shelf     Shelf    // all lamps together
-	Minutes   float64  // wished minutes of work a week, all people; 0 = not limited
-	Ended     []Space  // spaces that are no longer there, kept for their past
-	Guessed   []string // keys of the file that nobody measured or said: "wants", "weather"
+	Shelf     Shelf       // all lamps together
+	Minutes   float64     // wished minutes of work a week, all people; 0 = not limited
+	WaterDay  unit.Volume // wished litres a day for all spaces in a dry week; not known = not limited
+	Ended     []Space     // spaces that are no longer there, kept for their past
+	Guessed   []string    // keys of the file that nobody measured or said: "wants", "weather"
 }
 
 // Place is where the garden lies. The plan drawing has x to the east and y to

@@ -99,6 +99,13 @@ func anyGarden(r *rand.Rand) *Garden {
 		g.Place.Weather = "record 2015.csv"
 		g.Place.Elev, g.Place.Zone, g.From, g.Minutes = d.size(0, 90000), "Europe/London", cal.Of(2015, 4, 1+d.IntN(29)), d.number(1, 900)
 	}
+	if d.flip() {
+		v, err := unit.ParseVolume(d.pick("40 L", "0 L", "10 gal", "30-50 L"))
+		if err != nil {
+			panic("garden: test volume")
+		}
+		g.WaterDay = v
+	}
 	for i := range d.IntN(4) {
 		mass, err := unit.ParseMass(d.pick("8 kg", "15 lb", "4.5 kg"))
 		if err != nil {
@@ -301,6 +308,9 @@ func written(g *Garden) string {
 	}
 	if g.Minutes != 0 {
 		y.put(0, "minutes a week", g.Minutes)
+	}
+	if g.WaterDay.Known() {
+		y.put(0, "water a day", g.WaterDay)
 	}
 	y.WriteString("people:\n")
 	for _, p := range g.People {

@@ -21,7 +21,8 @@ const (
 	maxHistory   = 100
 	maxInSpace   = 60 // plantings standing in one space
 	maxLots      = 500
-	maxWishes    = 200 // wants, musts and nevers, each
+	maxWishes    = 200   // wants, musts and nevers, each
+	mostWaterDay = 20000 // litres a day: more is a farm's
 )
 
 // garden reads the whole file.
@@ -32,6 +33,7 @@ func (r *reader) garden(root ast.Node) *Garden {
 		return nil
 	}
 	g := &Garden{Name: f.name("garden"), Minutes: f.number("minutes a week", bound{0, 20000, true}, "minutes")}
+	g.WaterDay = f.volume("water a day", bound{0, mostWaterDay, false})
 	if p, ok := f.pairs["place"]; ok {
 		g.Place = r.place(p)
 	}

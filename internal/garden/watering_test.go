@@ -41,3 +41,31 @@ func TestWateringKeys(t *testing.T) {
 		t.Errorf("reservoir: %s", print(faults))
 	}
 }
+
+// TestWaterADay: with units as elsewhere, none is not the same as not said, and
+// a slip is told at its line.
+func TestWaterADay(t *testing.T) {
+	with := func(line string) string { return strings.Replace(small, "place:", line+"place:", 1) }
+	for _, tt := range []struct {
+		line  string
+		want  float64
+		known bool
+	}{
+		{"", 0, false}, {"water a day: 40 L\n", 40, true}, {"water a day: 0 L\n", 0, true},
+		{"water a day: 10 gal\n", 37.85411784, true}, {"water a day: 30-50 L\n", 40, true},
+	} {
+		g, faults := Read("g.yaml", []byte(with(tt.line)), book(t))
+		if len(faults) > 0 || g.WaterDay.L != tt.want || g.WaterDay.Known() != tt.known {
+			t.Errorf("%q: %+v, want %v L, known %v; %s", tt.line, g, tt.want, tt.known, print(faults))
+		}
+	}
+	for _, tt := range []struct{ line, want string }{
+		{"water a day: 40\n", "water a day 40"}, {"water a day: -3 L\n", "water a day -3 L"},
+		{"water a day: much\n", "water a day much"}, {"water a day: 30000 L\n", "20000 L"},
+	} {
+		g, faults := Read("g.yaml", []byte(with(tt.line)), book(t))
+		if g != nil || len(faults) != 1 || faults[0].Line != 2 || faults[0].Remedy == "" || !strings.Contains(print(faults), tt.want) {
+			t.Errorf("%q: %s, want one fault in line 2 with %q", tt.line, print(faults), tt.want)
+		}
+	}
+}

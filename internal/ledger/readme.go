@@ -32,7 +32,7 @@ func eventSheetColumns() []column[entry] {
 		field("measure", "handful, bowl or bucket, when it was not weighed"),
 		field("looks", "how it looked"),
 		field("hour", "hour of the day of a look, a watering or a reading, 0 to 23; empty = not said, or midnight"),
-		field("litres", "water given, L; empty = until it ran through"),
+		field("litres", "water given, L; empty = until it ran through; of a wish: a day in a dry week"),
 		field("what", "what was measured: low, high (air, C) or rain (mm)"),
 		field("value", "the reading, in C or mm"),
 		field("cause", "why it was pulled or lost"),

@@ -22,6 +22,7 @@ const (
 	WishNever   = "never"   // not this crop, in a space or anywhere
 	WishAway    = "away"    // nobody there to sow, pick or eat
 	WishMinutes = "minutes" // more, or fewer, minutes a week than the garden file says
+	WishWater   = "water"   // so many litres a day in a dry week, for all spaces
 	WishReturn  = "return"  // lock the lines of a kept plan
 )
 
@@ -39,6 +40,7 @@ type Wish struct {
 	First   int     `json:"first,omitempty"`   // of a want: first month, 1 to 12; 0 = all year
 	Last    int     `json:"last,omitempty"`    // of a want: last month
 	Minutes float64 `json:"minutes,omitempty"` // a week; below 0 = fewer
+	Litres  float64 `json:"litres,omitempty"`  // of water, a day; left out = none
 	Plan    string  `json:"plan,omitempty"`    // of a return: the entry that kept it
 	Note    string  `json:"note,omitempty"`
 }
@@ -88,6 +90,7 @@ type KeptNote struct {
 const (
 	wishMeals   = 50
 	wishMinutes = 10080
+	wishLitres  = 20000 // a day: more is a farm's
 	keptLines   = 2000
 	keptLimit   = 512 << 10 // bytes of a kept plan
 )
@@ -115,12 +118,16 @@ func (f *Faults) wish(b Wish) {
 		if b.Minutes == 0 || !(math.Abs(b.Minutes) <= wishMinutes) {
 			f.add("%q is %g; it must lie between -%d and %d, and not be 0", "minutes", b.Minutes, wishMinutes, wishMinutes)
 		}
+	case WishWater:
+		if !(b.Litres >= 0 && b.Litres <= wishLitres) {
+			f.add("%q is %g; it must lie between 0 and %d", "litres", b.Litres, wishLitres)
+		}
 	case WishReturn:
 		if !IsID(b.Plan) {
 			f.add("%q is %q; it must be the id of an entry", "plan", clip(b.Plan))
 		}
 	default:
-		f.add("%q is %q; it may be lock, refuse, want, must, never, away, minutes or return", "what", clip(b.What))
+		f.add("%q is %q; it may be lock, refuse, want, must, never, away, minutes, water or return", "what", clip(b.What))
 	}
 	if (b.What == WishLock || b.What == WishMust) && b.Plants < 1 {
 		f.add("%q is missing; say how many", "plants")

@@ -14,6 +14,8 @@ func TestWishLayoutOne(t *testing.T) {
 		`{"what":"never","crop":"tomato"}`,
 		`{"what":"away","since":"2015-07-01","until":"2015-07-31"}`,
 		`{"what":"minutes","minutes":10}`,
+		`{"what":"water","litres":40}`,
+		`{"what":"water"}`,
 		`{"what":"return","plan":"01JZZZZZZZZZZZZZZZZZZZZZZZ"}`,
 	} {
 		text, body, faults := canonical(Wished, 1, []byte(fixture))
@@ -40,6 +42,8 @@ func TestWishLayoutOne(t *testing.T) {
 		`{"what":"must","crop":"tomato"}`,
 		`{"what":"never"}`,
 		`{"what":"minutes"}`,
+		`{"what":"water","litres":-1}`,
+		`{"what":"water","litres":20001}`,
 		`{"what":"return","plan":"March"}`,
 	} {
 		if _, _, faults := canonical(Wished, 1, []byte(bad)); len(faults) == 0 {

@@ -33,6 +33,7 @@ func (r *Result) day(ctx context.Context, seconds map[string]float64) *Day {
 	d.Heard = r.heard()
 	d.Today, d.Hot = r.today(d.Keeps), r.hotToday()
 	d.People, d.Minutes = people(in.Garden), in.Garden.Minutes
+	d.Water = r.waterSays()
 	sides := sides(in.Garden)
 	d.Table = r.table(d.WeekOf)
 	t := in.now()

@@ -25,14 +25,15 @@ type Day struct {
 	Papers  *Papers   // what is printed and kept; nil = not made
 	Dry     *Dryness  // who runs dry first; nil = not reckoned
 	People  []PersonDay
-	Minutes float64  // wished minutes of work a week, all people; 0 = not limited
-	Spent   int      // minutes of the work noted as done today: the walk has so many fewer
-	Hot     *HotDay  // a hot day shortens the list; nil = it is not
-	Sky     *SkyPart // frost, heat and the years; nil = not reckoned
-	Heard   []Heard  // what became of each wish
-	Changed *Changed // against the plan of an earlier week; nil = none is known
-	Later   *Later   // what can wait; nil = not yet known
-	First   bool     // made quickly, so that there is something to see: pull or keep is not yet asked
+	Minutes float64    // wished minutes of work a week, all people; 0 = not limited
+	Water   *WaterSays // what the plan drinks in dry weeks against the wish; nil = water is not limited
+	Spent   int        // minutes of the work noted as done today: the walk has so many fewer
+	Hot     *HotDay    // a hot day shortens the list; nil = it is not
+	Sky     *SkyPart   // frost, heat and the years; nil = not reckoned
+	Heard   []Heard    // what became of each wish
+	Changed *Changed   // against the plan of an earlier week; nil = none is known
+	Later   *Later     // what can wait; nil = not yet known
+	First   bool       // made quickly, so that there is something to see: pull or keep is not yet asked
 }
 
 // Answer is the five-part answer every decision gives.

@@ -24,6 +24,10 @@ func (r *Result) heard() []Heard {
 					h.Why = "No way was found to grow it beside the other wishes."
 				}
 			}
+		case ledger.WishWater:
+			if over := r.mostOver(); over >= leastOver {
+				h.Why = fmt.Sprintf("The plan still asks for up to %s a day more in a dry week.", aLitre(over))
+			}
 		default:
 			missing := 0
 			for _, id := range h.IDs {

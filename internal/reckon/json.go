@@ -24,6 +24,7 @@ type PlanJSON struct {
 	Stays     []StayJSON         `json:"stays"`
 	Table     []TableJSON        `json:"table"`
 	Prices    []PriceJSON        `json:"prices"` // empty: none is proved
+	Water     []WaterJSON        `json:"water"`  // empty: water is not limited
 	Later     *LaterJSON         `json:"later"`  // null: not worked out
 }
 
@@ -46,6 +47,13 @@ type PriceJSON struct {
 	Weeks int     `json:"weeks"`
 	Meals float64 `json:"meals"`
 	PerM2 float64 `json:"meals_per_m2"`
+}
+
+// WaterJSON is what the plan drinks in one week, if that is a dry one.
+type WaterJSON struct {
+	Week   cal.Day `json:"week"`
+	Litres float64 `json:"litres_a_day"`
+	Wished float64 `json:"wished"`
 }
 
 // FuturesJSON is the worth over the twenty futures, in meals.
@@ -121,7 +129,12 @@ func (r *Result) JSON() PlanJSON {
 		Status: d.Plan.Status, From: d.Date, Value: d.Plan.Value, Nothing: d.Plan.Nothing, Seed: d.Plan.Seed,
 		Work: d.Plan.Work, Seconds: d.Plan.Seconds, Options: d.Plan.Options, Weather: d.Weather,
 		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Nothing: r.Plan.Nothing, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
-		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []PriceJSON{},
+		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []PriceJSON{}, Water: []WaterJSON{},
+	}
+	if d.Water != nil {
+		for _, w := range d.Water.Weeks {
+			j.Water = append(j.Water, WaterJSON{w.Week, w.Drinks, w.Wants})
+		}
 	}
 	j.Value, j.Nothing = r.proof.value, r.proof.nothing
 	if r.proof.ok {

@@ -46,6 +46,7 @@ type model struct {
 	family  map[string]int
 	bees    int // place of the flowers among the foods
 	heard   []Heard
+	drought *drought // nil = water is not limited
 }
 
 // newModel turns the garden, its menu and what stands into numbers.
@@ -62,6 +63,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	m.addFoods(in)
 	m.addShelf(in, stays)
 	m.addMinutes(in)
+	m.addWater(in, p)
 	for _, s := range stays {
 		if s.tray {
 			m.p.Totals["tray."+s.id] = s.count

@@ -272,6 +272,7 @@ func (m *model) addStay(in *Inputs, s standing) {
 		st.Footprint[w] = math.Min(math.Max(f, top), area)
 		st.Minutes[w] = s.crop.MinutesWeek * float64(s.count)
 	}
+	st.Water = m.drought.drinks(s.crop, in.Garden.Spaces[s.space], s.space, 0, st.Footprint)
 	if foods := foodsOf(in.Garden, s.crop); len(foods) > 0 {
 		st.Food = foods[0]
 	}

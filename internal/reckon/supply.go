@@ -210,6 +210,7 @@ func (m *model) addOptions(in *Inputs, p *Place, k int, stays []standing) {
 				o := m.option(in, &m.entries[k], end)
 				o.Space, o.Min, o.Max = m.index[sp.ID], least, most
 				o.ShelfFrom, o.MaxTotal = r.shelfFrom, r.tray
+				o.Water = m.drought.drinks(e.Crop, sp, i, o.Week, o.Footprint)
 				o.Cost += tallPrice(sp, p.Toll[i], m.p.Start, o.Week, o.TallFrom, o.Footprint)
 				word := wayWord(e.Way)
 				if r.tray != "" {

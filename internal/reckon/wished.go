@@ -1,16 +1,18 @@
 package reckon
 
 import (
+	"fmt"
 	"slices"
 
 	"bedweek/internal/cal"
 	"bedweek/internal/crop"
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
+	"bedweek/internal/unit"
 )
 
 // wished takes the gardener's wishes into the garden's own wants, musts,
-// nevers and minutes. Wishes about single lines are left to the model. The
+// nevers, minutes and water. Wishes about single lines are left to the model. The
 // caller's inputs stay as they are.
 func (in *Inputs) wished() *Inputs {
 	out := *in
@@ -32,10 +34,17 @@ func (in *Inputs) wished() *Inputs {
 			g.Nevers = append(g.Nevers, garden.Never{Crop: garden.CropID(w.Crop), Space: garden.SpaceID(w.Space)})
 		case ledger.WishMinutes:
 			g.Minutes = max(minutesWished(&g)+w.Minutes, 1)
+		case ledger.WishWater:
+			g.WaterDay = litresADay(w.Litres)
 		}
 	}
 	out.Garden = &g
 	return &out
+}
+
+// litresADay is a wish for water as the garden file would say it.
+func litresADay(l float64) unit.Volume {
+	return unit.Volume{L: l, LowL: l, HighL: l, Typed: fmt.Sprintf("%g L", l)}
 }
 
 // wishes are those of the record that count.

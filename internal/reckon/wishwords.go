@@ -49,6 +49,11 @@ func WishWords(w ledger.Wish, in *Inputs) string {
 			word, n = "fewer", -n
 		}
 		return sentence(fmt.Sprintf("%.0f minutes a week %s", n, word))
+	case ledger.WishWater:
+		if w.Litres == 0 {
+			return "No water to carry: with 0 L a day in a dry week, all spaces together."
+		}
+		return sentence(fmt.Sprintf("with %g L of water a day in a dry week, all spaces together", w.Litres))
 	case ledger.WishReturn:
 		for _, k := range in.State.Kept {
 			if k.Event == w.Plan {

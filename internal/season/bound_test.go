@@ -64,7 +64,7 @@ func randomPrices(p *Problem, seed uint64, apart int) *Certificate {
 	}
 	fill(c.Shelf, 0.3)
 	fill(c.Minutes, 2) // some above the cost of a minute over
-	fill(c.Water, 0.5) // the same of a litre
+	fill(c.Water, 3)   // far above the cost of a litre over
 	fill(c.Musts, 2)
 	for name := range p.Totals {
 		c.Totals[name] = r.Float64()

@@ -21,6 +21,12 @@ type PlanPage struct {
 	Rows    []PlanRow
 	Waiting []reckon.Waiting
 	OnPaper Printed
+	Water   []WaterRow
+}
+
+// WaterRow is one week of water, in words.
+type WaterRow struct {
+	Week, Drinks, Wished, Over string
 }
 
 // Phase is the time one part of the reckoning took.
@@ -54,6 +60,7 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 		p.Seconds[i].Seconds = fmt.Sprintf("%.2f", day.Plan.Seconds[p.Seconds[i].Name])
 	}
 	p.Waiting = day.Waiting()
+	p.Water = waterRows(day)
 	rows := rowsOf(day)
 	p.OnPaper = printed(day, rows)
 	for _, row := range rows {
@@ -64,6 +71,24 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 		}
 	}
 	return p, nil
+}
+
+// waterRows are the weeks that ask for water in a dry spell.
+func waterRows(day *reckon.Day) (out []WaterRow) {
+	if day.Water == nil {
+		return nil
+	}
+	for _, w := range day.Water.Weeks {
+		if w.Drinks < 0.05 {
+			continue
+		}
+		row := WaterRow{Week: w.Week.Short(), Drinks: fmt.Sprintf("%.1f L", w.Drinks), Wished: fmt.Sprintf("%g L", w.Wants), Over: "–"}
+		if over := w.Drinks - w.Wants; over >= 0.05 {
+			row.Over = fmt.Sprintf("%.1f L", over)
+		}
+		out = append(out, row)
+	}
+	return out
 }
 
 // statusWords says a status in a sentence.

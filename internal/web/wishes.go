@@ -14,6 +14,7 @@ import (
 	"bedweek/internal/garden"
 	"bedweek/internal/ledger"
 	"bedweek/internal/reckon"
+	"bedweek/internal/unit"
 )
 
 // Wishes is what the pages about wishes, what-ifs and reasons need.
@@ -60,7 +61,7 @@ type WishesPage struct {
 	V        map[string]string
 	Faults   faults
 	Problem  string
-	Forms    [6]string
+	Forms    [7]string
 }
 
 // WishRow is one wish.
@@ -303,6 +304,11 @@ func (s *site) wishOf(r *http.Request, day *reckon.Day, f faults) (ledger.Kind, 
 		if b.Minutes = x; !ok || x == 0 || x > 10080 || x < -10080 {
 			f["minutes"] = "Write minutes a week, such as 10, or -10 for fewer."
 		}
+	case ledger.WishWater:
+		x, wrong := litresIn(v.Get("litres"))
+		if b.Litres = x; wrong != "" {
+			f["litres"] = wrong
+		}
 	case ledger.WishReturn:
 		if b.Plan = v.Get("plan"); !ledger.IsID(b.Plan) {
 			return "", nil, "", errBroken
@@ -312,6 +318,19 @@ func (s *site) wishOf(r *http.Request, day *reckon.Day, f faults) (ledger.Kind, 
 		return "", nil, "", errBroken
 	}
 	return ledger.Wished, b, words, nil
+}
+
+// litresIn reads litres a day as typed, in litres where no unit is said.
+func litresIn(typed string) (float64, string) {
+	const remedy = "Write litres a day, such as 40, or 10 gal."
+	if x, ok := decimal(typed); ok {
+		typed = fmt.Sprintf("%g L", x)
+	}
+	v, err := unit.ParseVolume(typed)
+	if err != nil || !(v.L >= 0 && v.L <= 20000) {
+		return 0, remedy
+	}
+	return v.L, ""
 }
 
 func month(f faults, v url.Values, field string) int {
