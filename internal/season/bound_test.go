@@ -98,7 +98,7 @@ func TestBoundIsAboveEveryPlan(t *testing.T) {
 		byFuture := []float64{apart.Bound, CheckBound(p, newCertificate(p, p.Futures)), CheckBound(p, randomPrices(p, seed, p.Futures)), CheckBound(p, randomPrices(p, seed+1<<20, p.Futures))}
 		best, value := math.Inf(-1), math.Inf(-1)
 		everyPlan(p, func(plan *Plan, v *Verdict) {
-			model := v.Value - v.Parts.Food + meanEaten(p, v)
+			model := v.Value + v.Parts.Lean - v.Parts.Food + meanEaten(p, v)
 			if v.Value > model+1e-9 {
 				t.Fatalf("seed %d: evaluator %.9f above the expected-yield model %.9f", seed, v.Value, model)
 			}

@@ -16,6 +16,7 @@ func TestDigest(t *testing.T) {
 	p := plausible(5, 6, 12, 52, 6)
 	dry := plausible(5, 6, 12, 52, 6)
 	thirsty(dry, 5, 0.3)
+	dry.WorstShare = 0.3
 	for _, p := range []*Problem{p, dry} {
 		digestOf(t, p)
 	}

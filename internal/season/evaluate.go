@@ -4,7 +4,7 @@ import "fmt"
 
 // Verdict is what Evaluate has to say of a plan.
 type Verdict struct {
-	Value     float64      // mean of PerFuture, meals; without futures, the costs and worths that are no food
+	Value     float64      // mean of PerFuture, the worst of them by WorstShare, meals; without futures, the costs and worths that are no food
 	PerFuture []float64    // worth of the plan in each future
 	Faults    []string     // limits, musts and locks broken, in words; empty = the plan is valid
 	Table     [][]WeekFood // [food][week]
@@ -23,10 +23,11 @@ type WeekFood struct {
 }
 
 // Parts is where the value comes from. Value is Food (mean over the futures)
-// + Bonus + Tail less all the others.
+// + Bonus + Tail less all the others; Lean is what the worst futures' share
+// takes off.
 type Parts struct {
-	Food, Bonus, Tail                                                 float64
-	Batches, Plants, Risk, Over, Thirst, Rotation, Clearing, PullCost float64
+	Food, Bonus, Tail                                                       float64
+	Batches, Plants, Risk, Over, Thirst, Rotation, Clearing, PullCost, Lean float64
 }
 
 // tolerance is how far sums may stand above a limit before it counts as a

@@ -1,6 +1,7 @@
 package season
 
 import (
+	"context"
 	"math"
 	"slices"
 	"strings"
@@ -284,6 +285,61 @@ func TestWaterByHand(t *testing.T) {
 		p.Water = nil
 		if wet := Evaluate(p, &Plan{Plantings: []Planting{{0, 2}}, Pull: []int{tt.pull}}); !near(wet.Value-dry, tt.want) {
 			t.Errorf("%v, pull %d: the plan loses %.9f, want %.9f", tt.wish, tt.pull, wet.Value-dry, tt.want)
+		}
+	}
+}
+
+// TestWorstShareByHand: eight futures pick 0 to 7 meals of a want of 2; the two
+// worst are those that pick none and one.
+func TestWorstShareByHand(t *testing.T) {
+	p := oneBed(1, 0)
+	o := crop("a", 0, 0, 0.1)
+	o.Fixed = 0.5
+	p.Foods[0].Worth, p.Foods[0].Extra, p.Futures = 1, 0, 8 // 1 for the first meal, 0.5 for the second
+	for f := range 8 {
+		o.Meals = append(o.Meals[:f:f], []float32{float32((3 * f) % 8)})
+	}
+	p.Options = []Option{o}
+	const mean, worst = (0+1+6*1.5)/8 - 0.5, (0+1)/2.0 - 0.5
+	for _, share := range []float64{0, 0.25, 1} {
+		p.WorstShare = share
+		v := Evaluate(p, &Plan{Plantings: []Planting{{0, 1}}})
+		if want := (1-share)*mean + share*worst; len(v.Faults) > 0 || !near(v.Value, want) || !near(v.Parts.Lean, share*(mean-worst)) {
+			t.Errorf("share %v: %.6f, want %.6f by hand; %v", share, v.Value, want, v.Faults)
+		}
+		if x := Expect(p, &Plan{Plantings: []Planting{{0, 1}}}); x < mean-1e-9 {
+			t.Errorf("share %v: expected %.6f, below the mean %.6f", share, x, mean)
+		}
+	}
+	for _, tt := range []struct {
+		by   []float64
+		want float64
+	}{{nil, 0}, {[]float64{3}, 3}, {[]float64{3, 1, 2}, 1}, {[]float64{5, 4, 3, 2, 1, 6, 7, 8}, 1.5}} {
+		if got := WorstMean(tt.by); got != tt.want {
+			t.Errorf("the worst of %v are worth %v, want %v", tt.by, got, tt.want)
+		}
+	}
+}
+
+// TestPlanForBadYears: two crops give as much on average, one evenly and one
+// now and then. Only one fits. A share for the worst futures takes the even one,
+// though the other is worth a little more on average.
+func TestPlanForBadYears(t *testing.T) {
+	p := oneBed(1, 0)
+	p.Futures = 4
+	p.Foods[0].Want[0] = 100
+	even, wild := crop("even", 0, 0, 1), crop("wild", 0, 0, 1)
+	even.Max, wild.Max = 1, 1
+	even.Meals, wild.Meals = [][]float32{{2}, {2}, {2}, {2}}, [][]float32{{0}, {1}, {4}, {4}}
+	p.Options = []Option{even, wild}
+	for _, tt := range []struct {
+		share float64
+		want  int
+	}{{0, 1}, {0.05, 1}, {0.3, 0}, {1, 0}} { // at 1/9 both are worth 2: 2.25 - 2.25 x 1/9
+		p.WorstShare = tt.share
+		plan := Search(context.Background(), p, Limits{Work: 20_000})
+		if best := Brute(p); len(plan.Plantings) != 1 || plan.Plantings[0].Option != tt.want || best.Plantings[0].Option != tt.want || !near(best.Value, plan.Value) {
+			t.Errorf("share %v: search %v worth %v, brute force %v worth %v, want option %d", tt.share, plan.Plantings, plan.Value, best.Plantings, best.Value, tt.want)
 		}
 	}
 }

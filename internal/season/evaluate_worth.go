@@ -1,5 +1,7 @@
 package season
 
+import "slices"
+
 // priceLinear counts what goes by batch and plant.
 func (e *evaluation) priceLinear() {
 	parts := &e.v.Parts
@@ -180,6 +182,25 @@ func (e *evaluation) priceFood() {
 		v.PerFuture[f] += rest
 	}
 	v.Value = a.Food + rest
+	if p.WorstShare > 0 && p.Futures > 0 {
+		a.Lean = p.WorstShare * (a.Food + rest - WorstMean(v.PerFuture))
+		v.Value -= a.Lean
+	}
+}
+
+// WorstMean is the mean of the worst quarter of some worths, of one at least; 0
+// where there are none.
+func WorstMean(perFuture []float64) float64 {
+	if len(perFuture) == 0 {
+		return 0
+	}
+	sorted := slices.Sorted(slices.Values(perFuture))
+	n := max(len(sorted)/4, 1)
+	sum := 0.0
+	for _, x := range sorted[:n] {
+		sum += x
+	}
+	return sum / float64(n)
 }
 
 // pick fills in the meals of food k that come in by week in future f.

@@ -7,13 +7,13 @@ import (
 
 // Expect prices a plan by the expected-yield model: the mean harvest, eaten as
 // well as could be, less the very costs that Evaluate finds. It is never below
-// Evaluate's value. Zero for a problem that Check refuses.
+// Evaluate's value, nor than the mean over the futures where the worst have a share. Zero for a problem that Check refuses.
 func Expect(p *Problem, plan *Plan) float64 {
 	v := Evaluate(p, plan)
 	if v.Table == nil {
 		return 0
 	}
-	return v.Value - v.Parts.Food + meanEaten(p, &v)
+	return v.Value + v.Parts.Lean - v.Parts.Food + meanEaten(p, &v)
 }
 
 // meanEaten is the worth of the mean harvest of an evaluated plan, eaten as

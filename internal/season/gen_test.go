@@ -224,6 +224,7 @@ func tiny(seed uint64) *Problem {
 	if seed%3 == 1 {
 		thirsty(p, seed, 1)
 	}
+	p.WorstShare = [5]float64{0, 0, 0.3, 0, 1}[seed%5]
 	return p
 }
 

@@ -20,6 +20,9 @@ func Check(p *Problem) []string {
 	c.figure("cost of a litre over", p.WaterCost, 0)
 	c.figure("cost of clearing", p.RestCost, 0)
 	c.figure("discount", p.Discount, 0)
+	if c.figure("share of the worst futures", p.WorstShare, 0); p.WorstShare > 1 {
+		c.say("the share of the worst futures is %v, want 1 at most", p.WorstShare)
+	}
 	c.row("shelf places", p.Shelf)
 	c.row("wished minutes", p.Minutes)
 	c.row("wished litres", p.Water)

@@ -37,6 +37,7 @@ func TestEmptyProblems(t *testing.T) {
 		"long water": func(p *Problem) {
 			p.Water, p.WaterCost, p.Options[0].Water = make([]float64, 99), 1, make([]float64, 99)
 		},
+		"all for the worst": func(p *Problem) { p.WorstShare = 1 },
 		"water for nothing": func(p *Problem) { p.Water, p.WaterCost = make([]float64, 99), 0 },
 		"stays end later": func(p *Problem) {
 			for i := range p.Stays {

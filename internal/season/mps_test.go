@@ -36,7 +36,7 @@ func mpsGardens(see func(name string, p *Problem, best Plan, value, bound float6
 		}
 		best, value, found := Plan{}, 0.0, false
 		everyPlan(p, func(plan *Plan, v *Verdict) {
-			if x := v.Value - v.Parts.Food + meanEaten(p, v); !found || x > value {
+			if x := v.Value + v.Parts.Lean - v.Parts.Food + meanEaten(p, v); !found || x > value {
 				found, value = true, x
 				best = Plan{Plantings: append([]Planting(nil), plan.Plantings...), Pull: append([]int(nil), plan.Pull...)}
 			}

@@ -113,9 +113,15 @@ func (s *state) weighPulled(st *stay, a, b int, sign float64) float64 {
 	from, to, weight := s.span()
 	f, lines, sum := &s.m.foods[st.food], s.lines[st.food], 0.0
 	for i := from; i < to; i++ {
-		sum += f.change(lines[i], trimmed(a, st.meals[i][a:b+1]), sign, s.scratch)
+		more := f.change(lines[i], trimmed(a, st.meals[i][a:b+1]), sign, s.scratch)
+		if sum += more; s.leans() {
+			s.lean.then[i-1] = s.lean.by[i-1] + more
+		}
 	}
 	s.work += to - from
+	if s.leans() {
+		return s.lean.worth(s.lean.then) - s.lean.now
+	}
 	return float64(sum * weight)
 }
 

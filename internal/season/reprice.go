@@ -68,13 +68,25 @@ func (s *state) reprice() {
 		sum -= float64(m.lack * float64(max(must.Plants-s.have[k], 0)))
 	}
 	from, to, weight := s.span()
+	if s.lean != nil {
+		clear(s.lean.by)
+	}
 	for k := range s.lines {
 		for f := range s.lines[k] {
 			m.foods[k].settleAll(s.lines[k][f])
-			if f >= from && f < to {
+			if s.lean != nil && f > 0 {
+				s.lean.by[f-1] += s.lines[k][f].value()
+			}
+			if f >= from && f < to && !s.leans() {
 				sum += float64(weight * s.lines[k][f].value())
 			}
 		}
+	}
+	if s.lean != nil {
+		s.lean.settle()
+	}
+	if s.leans() {
+		sum += s.lean.now
 	}
 	s.value = sum
 }

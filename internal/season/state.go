@@ -42,6 +42,7 @@ type state struct {
 	have          []int   // plants per must
 
 	lines   [][]line // by food: mean, then the futures
+	lean    *leaning // the futures told apart for the share of the worst; nil = they have none
 	value   float64  // of the plan, as priced so far, penalties in
 	scratch []float64
 	pulled  []harvest // room to write down what a stay gives
@@ -72,6 +73,7 @@ func newState(m *model) *state {
 		lines:   make([][]line, len(p.Foods)),
 		scratch: make([]float64, p.Weeks),
 		pulled:  make([]harvest, p.Futures+1),
+		lean:    newLeaning(p),
 	}
 	copy(s.shelf, p.Shelf)
 	if m.drinks != nil {
@@ -230,7 +232,13 @@ func (s *state) eatMore(k int, h []harvest, times float64) float64 {
 	}
 	sum = 0
 	for i := 1; i < len(lines); i++ {
-		sum += f.apply(lines[i], h[i], times)
+		more := f.apply(lines[i], h[i], times)
+		if sum += more; s.lean != nil {
+			s.lean.by[i-1] += more
+		}
+	}
+	if s.lean != nil {
+		return s.lean.settle()
 	}
 	_, _, weight := s.span()
 	return float64(sum * weight)

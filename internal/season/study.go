@@ -201,6 +201,9 @@ func (s *state) byFuture() []float64 {
 		}
 		food += out[f] / float64(len(out))
 	}
+	if s.leans() {
+		food = s.lean.worth(out)
+	}
 	for f := range out {
 		out[f] += s.worth() - food
 	}

@@ -63,7 +63,7 @@ func TestKeepCurveReachesBrute(t *testing.T) {
 			for _, x := range f.PerFuture {
 				mean += x / float64(p.Futures)
 			}
-			if math.Abs(mean-f.Worth) > 1e-6 {
+			if p.WorstShare == 0 && math.Abs(mean-f.Worth) > 1e-6 {
 				t.Errorf("seed %d week %d: worth %.6f, mean over the futures %.6f", seed, w, f.Worth, mean)
 			}
 			if f.Meals[0] < meals {

@@ -26,6 +26,7 @@ type Problem struct {
 	OverCost   float64   // cost of a minute over the wish
 	Water      []float64 // wished litres a day in a dry week, by week; empty or shorter = no limit in the weeks left out
 	WaterCost  float64   // cost of each litre a day over the wish, for a week of it
+	WorstShare float64   // of a plan's worth, 0 to 1: for the mean of its worst quarter of the futures; the rest for the mean of all
 	RestCost   float64   // cost (meals) of clearing one more space than ClearMax in one week
 	ClearMax   int       // spaces that may be cleared in one week without cost; 0 = no limit
 	Musts      []Must
@@ -171,7 +172,7 @@ type Plan struct {
 	Status    Status
 	Plantings []Planting
 	Pull      []int   // per stay: last week it stands
-	Value     float64 // by the search, mean over futures
+	Value     float64 // by the search: mean over the futures, the worst by their share
 	Nothing   float64 // worth of doing nothing
 	Seed      uint64
 	Work      int      // search moves tried

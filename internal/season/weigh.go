@@ -81,11 +81,20 @@ func (s *state) weighFood(o *opt, n int) float64 {
 	from, to, weight := s.span()
 	f, lines, sum := &s.m.foods[o.food], s.lines[o.food], 0.0
 	for i := from; i < to; i++ {
-		sum += f.change(lines[i], o.meals[i], float64(n), s.scratch)
+		more := f.change(lines[i], o.meals[i], float64(n), s.scratch)
+		if sum += more; s.leans() {
+			s.lean.then[i-1] = s.lean.by[i-1] + more
+		}
 	}
 	s.work += to - from
+	if s.leans() {
+		return s.lean.worth(s.lean.then) - s.lean.now
+	}
 	return float64(sum * weight)
 }
+
+// leans says whether the worst futures have a share in what is weighed now.
+func (s *state) leans() bool { return s.futures && s.lean != nil }
 
 // weighAside is all of weigh but the food.
 func (s *state) weighAside(o *opt, i, n int) float64 {
