@@ -191,7 +191,7 @@ func gardenFacts(g *Garden) []fact {
 	p := g.Place
 	facts := []fact{{"name", g.Name}, {"latitude", plainNumber(p.LatDeg)}, {"longitude", plainNumber(p.LonDeg)}, {"elevation", sayLength(p.Elev)},
 		{"zone", p.Zone}, {"sheltered", sayYes(p.Sheltered)}, {"weather", p.Weather}, {"day of the file", sayDay(g.From)},
-		{"minutes a week", sayNumber(g.Minutes)}, {"water a day", sayVolume(g.WaterDay)}, {"shelf places", sayNumber(g.Shelf.Places)}, {"light of the shelf", sayNumber(g.Shelf.LightDLI)},
+		{"minutes a week", sayNumber(g.Minutes)}, {"water a day", sayVolume(g.WaterDay)}, {"plan for bad years", g.BadYears}, {"shelf places", sayNumber(g.Shelf.Places)}, {"light of the shelf", sayNumber(g.Shelf.LightDLI)},
 		{"warmth of the shelf", sayNumber(g.Shelf.WarmthC)}, {"guessed", strings.Join(g.Guessed, ", ")}}
 	if p.Normals != nil {
 		facts = append(facts, fact{"months", p.Normals.say()})

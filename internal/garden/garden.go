@@ -47,6 +47,7 @@ type Garden struct {
 	Shelf     Shelf       // all lamps together
 	Minutes   float64     // wished minutes of work a week, all people; 0 = not limited
 	WaterDay  unit.Volume // wished litres a day for all spaces in a dry week; not known = not limited
+	BadYears  string      // how much is planned for bad years: "", NotAtAll, Somewhat or Much
 	Ended     []Space     // spaces that are no longer there, kept for their past
 	Guessed   []string    // keys of the file that nobody measured or said: "wants", "weather"
 }

@@ -106,6 +106,9 @@ func anyGarden(r *rand.Rand) *Garden {
 		}
 		g.WaterDay = v
 	}
+	if d.flip() {
+		g.BadYears = d.pick(BadYearSteps()...)
+	}
 	for i := range d.IntN(4) {
 		mass, err := unit.ParseMass(d.pick("8 kg", "15 lb", "4.5 kg"))
 		if err != nil {
@@ -311,6 +314,9 @@ func written(g *Garden) string {
 	}
 	if g.WaterDay.Known() {
 		y.put(0, "water a day", g.WaterDay)
+	}
+	if g.BadYears != "" {
+		y.put(0, "plan for bad years", g.BadYears)
 	}
 	y.WriteString("people:\n")
 	for _, p := range g.People {

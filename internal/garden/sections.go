@@ -33,6 +33,7 @@ func (r *reader) garden(root ast.Node) *Garden {
 		return nil
 	}
 	g := &Garden{Name: f.name("garden"), Minutes: f.number("minutes a week", bound{0, 20000, true}, "minutes")}
+	g.BadYears = f.word("plan for bad years")
 	g.WaterDay = f.volume("water a day", bound{0, mostWaterDay, false})
 	if p, ok := f.pairs["place"]; ok {
 		g.Place = r.place(p)

@@ -47,7 +47,7 @@ func shapes() []shape {
 func fileShape() shape {
 	return shape{"file", "a garden file", []key{
 		{name: "garden", needed: true}, {name: "place", needed: true}, {name: "from"},
-		{name: "minutes a week"}, {name: "water a day"}, {name: "people"}, {name: "media"}, {name: "obstacles"},
+		{name: "minutes a week"}, {name: "water a day"}, {name: "plan for bad years", words: BadYearSteps()}, {name: "people"}, {name: "media"}, {name: "obstacles"},
 		{name: "spaces", needed: true}, {name: "wants"}, {name: "musts"}, {name: "nevers"},
 		{name: "seeds"}, {name: "shelf"}, {name: "guessed"},
 	}}

@@ -59,6 +59,7 @@ func eventSheetColumns() []column[entry] {
 		field("first", "first month of the wish, 1 to 12"),
 		field("last", "last month of the wish"),
 		field("minutes", "minutes a week wished for, beyond the garden file's"),
+		field("level", "how much bad years are planned for: not at all, somewhat, much"),
 		field("plan", "id of the kept plan to return to"),
 		field("name", "name of a kept plan; its lines are in events.json"),
 		field("on", "day of that plan"),

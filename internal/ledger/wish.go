@@ -15,15 +15,16 @@ const PlanKept Kind = "plan kept"
 
 // What a wish can be.
 const (
-	WishLock    = "lock"    // keep this planned line as it is
-	WishRefuse  = "refuse"  // not this line
-	WishWant    = "want"    // more, or less, of a food
-	WishMust    = "must"    // so many plants, whatever happens
-	WishNever   = "never"   // not this crop, in a space or anywhere
-	WishAway    = "away"    // nobody there to sow, pick or eat
-	WishMinutes = "minutes" // more, or fewer, minutes a week than the garden file says
-	WishWater   = "water"   // so many litres a day in a dry week, for all spaces
-	WishReturn  = "return"  // lock the lines of a kept plan
+	WishLock    = "lock"      // keep this planned line as it is
+	WishRefuse  = "refuse"    // not this line
+	WishWant    = "want"      // more, or less, of a food
+	WishMust    = "must"      // so many plants, whatever happens
+	WishNever   = "never"     // not this crop, in a space or anywhere
+	WishAway    = "away"      // nobody there to sow, pick or eat
+	WishMinutes = "minutes"   // more, or fewer, minutes a week than the garden file says
+	WishWater   = "water"     // so many litres a day in a dry week, for all spaces
+	WishBad     = "bad years" // plan for them: not at all, somewhat or much
+	WishReturn  = "return"    // lock the lines of a kept plan
 )
 
 // Wish is the body of Wished, layout 1.
@@ -41,6 +42,7 @@ type Wish struct {
 	Last    int     `json:"last,omitempty"`    // of a want: last month
 	Minutes float64 `json:"minutes,omitempty"` // a week; below 0 = fewer
 	Litres  float64 `json:"litres,omitempty"`  // of water, a day; left out = none
+	Level   string  `json:"level,omitempty"`   // of bad years: how much
 	Plan    string  `json:"plan,omitempty"`    // of a return: the entry that kept it
 	Note    string  `json:"note,omitempty"`
 }
@@ -122,12 +124,16 @@ func (f *Faults) wish(b Wish) {
 		if !(b.Litres >= 0 && b.Litres <= wishLitres) {
 			f.add("%q is %g; it must lie between 0 and %d", "litres", b.Litres, wishLitres)
 		}
+	case WishBad:
+		if b.Level != "not at all" && b.Level != "somewhat" && b.Level != "much" {
+			f.add("%q is %q; it may be not at all, somewhat or much", "level", clip(b.Level))
+		}
 	case WishReturn:
 		if !IsID(b.Plan) {
 			f.add("%q is %q; it must be the id of an entry", "plan", clip(b.Plan))
 		}
 	default:
-		f.add("%q is %q; it may be lock, refuse, want, must, never, away, minutes, water or return", "what", clip(b.What))
+		f.add("%q is %q; it may be lock, refuse, want, must, never, away, minutes, water, bad years or return", "what", clip(b.What))
 	}
 	if (b.What == WishLock || b.What == WishMust) && b.Plants < 1 {
 		f.add("%q is missing; say how many", "plants")

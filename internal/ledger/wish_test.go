@@ -16,6 +16,7 @@ func TestWishLayoutOne(t *testing.T) {
 		`{"what":"minutes","minutes":10}`,
 		`{"what":"water","litres":40}`,
 		`{"what":"water"}`,
+		`{"what":"bad years","level":"somewhat"}`,
 		`{"what":"return","plan":"01JZZZZZZZZZZZZZZZZZZZZZZZ"}`,
 	} {
 		text, body, faults := canonical(Wished, 1, []byte(fixture))
@@ -43,6 +44,8 @@ func TestWishLayoutOne(t *testing.T) {
 		`{"what":"never"}`,
 		`{"what":"minutes"}`,
 		`{"what":"water","litres":-1}`,
+		`{"what":"bad years"}`,
+		`{"what":"bad years","level":"very"}`,
 		`{"what":"water","litres":20001}`,
 		`{"what":"return","plan":"March"}`,
 	} {

@@ -364,8 +364,9 @@ func (r *Result) shelfWords(i int) (now, next string, a Answer) {
 // says is the plan's own account.
 func (r *Result) says(seconds map[string]float64) PlanSays {
 	v := r.Verdict
+	value, nothing, worst := r.worths()
 	p := PlanSays{
-		Status: r.Plan.Status.String(), Value: r.Plan.Value, Nothing: r.Plan.Nothing,
+		Status: r.Plan.Status.String(), Value: value, Nothing: nothing, Worst: worst, BadYears: r.in.Garden.BadYears,
 		Mean: mean(v.PerFuture), Low: quantile(v.PerFuture, 0.1), High: quantile(v.PerFuture, 0.9),
 		Seed: r.in.Seed, Work: r.Plan.Work, Options: len(r.Problem.Options), Seconds: seconds,
 	}
@@ -374,6 +375,9 @@ func (r *Result) says(seconds map[string]float64) PlanSays {
 		"In the leanest two of twenty futures all of it is worth under %.0f meals, in the best two over %.0f. "+
 		"%s",
 		p.Options, len(r.Problem.Spaces), r.in.Weeks, p.Value-p.Nothing, p.Low, p.High, r.proof.words())
+	if r.Problem.WorstShare > 0 {
+		p.Words += fmt.Sprintf(" It is made for bad years too (%s): in the worst five of twenty futures it is worth %.0f meals on average.", p.BadYears, p.Worst)
+	}
 	p.Proof, p.Gap, p.Proved = r.proof.words(), r.proof.gap, r.proof.ok
 	p.FutureGap, p.FutureProved = r.proof.futureGap, r.proof.known
 	return p

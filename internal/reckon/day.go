@@ -166,6 +166,8 @@ type PlanSays struct {
 	Status          string
 	Value, Nothing  float64
 	Mean, Low, High float64 // over the twenty futures
+	Worst           float64 // mean of the worst five of twenty
+	BadYears        string  // how much it is made for them: "", "not at all", "somewhat", "much"
 	Seed            uint64
 	Work            int
 	Options         int

@@ -62,9 +62,11 @@ type FuturesJSON struct {
 	Mean    float64   `json:"mean"`
 	Low     float64   `json:"low"`
 	High    float64   `json:"high"`
-	Nothing float64   `json:"nothing"` // mean worth of doing nothing
-	Bound   *float64  `json:"bound"`   // certifies the mean; null: none is proved
-	Gap     *float64  `json:"gap"`     // null: none is proved with the futures told apart
+	Worst   float64   `json:"worst"`       // mean of the worst quarter
+	Share   float64   `json:"worst_share"` // that mean's part in what the plan was chosen by, 0 to 1
+	Nothing float64   `json:"nothing"`     // mean worth of doing nothing
+	Bound   *float64  `json:"bound"`       // certifies the mean; null: none is proved
+	Gap     *float64  `json:"gap"`         // null: none is proved with the futures told apart
 	All     []float64 `json:"all"`
 }
 
@@ -128,7 +130,7 @@ func (r *Result) JSON() PlanJSON {
 	j := PlanJSON{
 		Status: d.Plan.Status, From: d.Date, Value: d.Plan.Value, Nothing: d.Plan.Nothing, Seed: d.Plan.Seed,
 		Work: d.Plan.Work, Seconds: d.Plan.Seconds, Options: d.Plan.Options, Weather: d.Weather,
-		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Nothing: r.Plan.Nothing, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
+		Futures:  FuturesJSON{N: r.in.Futures, Mean: d.Plan.Mean, Worst: d.Plan.Worst, Share: r.Problem.WorstShare, Nothing: d.Plan.Nothing, Low: d.Plan.Low, High: d.Plan.High, All: r.Verdict.PerFuture},
 		Conflict: append([]string{}, r.Plan.Conflict...), Plantings: []PlantingJSON{}, Stays: []StayJSON{}, Table: []TableJSON{}, Prices: []PriceJSON{}, Water: []WaterJSON{},
 	}
 	if d.Water != nil {

@@ -37,7 +37,7 @@ type Heard struct {
 // Likeness is what lasts of the plan from one week to the next.
 func (r *Result) Likeness() ledger.KeptPlan {
 	m := r.model
-	k := ledger.KeptPlan{On: r.in.Date, Worth: r.Plan.Value - r.Plan.Nothing, Lines: []ledger.PlanLine{}}
+	k := ledger.KeptPlan{On: r.in.Date, Worth: r.worth(), Lines: []ledger.PlanLine{}}
 	for _, pl := range r.Plan.Plantings {
 		k.Lines = append(k.Lines, m.likeness(pl))
 	}

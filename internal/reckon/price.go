@@ -11,12 +11,13 @@ import (
 
 // WishPrice is what one wish costs the plan.
 type WishPrice struct {
-	Event string // of the wish; "" = it stands in the garden file
-	Words string
-	Meals float64 // worth of the best plan without it, less the plan with it, meals; 0 or more
-	Noise float64 // below this no difference can be seen, meals
-	Frees bool    // without it all other wishes can be met, and with it they cannot
-	Says  string
+	Event    string // of the wish; "" = it stands in the garden file
+	Words    string
+	Meals    float64 // worth of the best plan without it, less the plan with it, meals; 0 or more
+	Noise    float64 // below this no difference can be seen, meals
+	BadYears float64 // what the plan with it is worth more in the mean of its worst futures, meals
+	Frees    bool    // without it all other wishes can be met, and with it they cannot
+	Says     string
 }
 
 // Prices works out what each wish costs, by planning again without it. Both
@@ -106,9 +107,10 @@ func (r *Result) priceOf(ctx context.Context, h Heard) (WishPrice, bool) {
 		return WishPrice{}, false
 	}
 	free := try(ctx, in, m, carried(r.polished(ctx), r.model, m), scope)
-	with := season.Evaluate(m.p, carried(&base.plan, base.m, m)).Value
+	with := season.Evaluate(m.p, carried(&base.plan, base.m, m))
 	p := WishPrice{Event: h.Event, Words: h.Words, Noise: math.Max(noise, math.Max(free.spread, base.spread))}
-	p.Meals = math.Max(0, free.verdict.Value-with)
+	p.Meals = math.Max(0, free.verdict.Value-with.Value)
+	p.BadYears = season.WorstMean(with.PerFuture) - season.WorstMean(free.verdict.PerFuture)
 	p.Frees = base.plan.Status == season.Infeasible && free.plan.Status != season.Infeasible
 	p.Says = priceWords(h, p, r.moreOf(h, base, free))
 	return p, true

@@ -12,6 +12,9 @@ import (
 // monthOf is the month of a plan week's middle.
 func monthOf(start cal.Day, week int) time.Month { return (start + cal.Day(7*week+3)).Month() }
 
+// roundUp is the next whole number.
+func roundUp(x float64) float64 { return math.Ceil(x) }
+
 // priceWords says a price with its doubt.
 func priceWords(h Heard, p WishPrice, more float64) string {
 	s := ""
@@ -26,6 +29,9 @@ func priceWords(h Heard, p WishPrice, more float64) string {
 		s = fmt.Sprintf("No difference seen: less than %s.", mealsCount(math.Ceil(p.Noise)))
 	default:
 		s = fmt.Sprintf("It costs %s over the whole plan, give or take %s.", meals(p.Meals), mealsCount(math.Ceil(p.Noise)))
+	}
+	if h.Wish.What == ledger.WishBad {
+		s = badWords(-p.Meals, p.BadYears, p.Noise)
 	}
 	if h.Wish.What == ledger.WishWant {
 		switch {

@@ -55,7 +55,7 @@ func newModel(in *Inputs, p *Place, menu []Entry, stays []standing) *model {
 	m.p = &season.Problem{
 		Start: in.Date.Monday(), Weeks: in.Weeks + afterWeeks, Futures: in.Futures,
 		OverCost: overMinute, RestCost: clearCost, Discount: 0.001,
-		Totals: map[string]int{},
+		Totals: map[string]int{}, WorstShare: badShares[in.Garden.BadYears],
 	}
 	m.addBatches(in)
 	m.addSpaces(in)

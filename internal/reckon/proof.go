@@ -98,7 +98,11 @@ func judge(p *season.Problem, c prices, plan *season.Plan) proof {
 	// A certificate's bound is what the checker found: Bound ends with its look.
 	x.gap, x.ok = season.Gap(x.certificate.Bound, x.value, x.nothing)
 	if x.byFuture != nil {
-		x.futureGap, x.known = season.Gap(x.byFuture.Bound, plan.Value, plan.Nothing)
+		value, nothing := plan.Value, plan.Nothing
+		if p.WorstShare > 0 { // what is proved is the mean over the futures
+			value, nothing = onAverage(p, plan, season.Evaluate(p, plan).PerFuture)
+		}
+		x.futureGap, x.known = season.Gap(x.byFuture.Bound, value, nothing)
 	}
 	return x
 }

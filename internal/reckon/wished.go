@@ -12,7 +12,7 @@ import (
 )
 
 // wished takes the gardener's wishes into the garden's own wants, musts,
-// nevers, minutes and water. Wishes about single lines are left to the model. The
+// nevers, minutes, water and care for bad years. Wishes about single lines are left to the model. The
 // caller's inputs stay as they are.
 func (in *Inputs) wished() *Inputs {
 	out := *in
@@ -36,6 +36,8 @@ func (in *Inputs) wished() *Inputs {
 			g.Minutes = max(minutesWished(&g)+w.Minutes, 1)
 		case ledger.WishWater:
 			g.WaterDay = litresADay(w.Litres)
+		case ledger.WishBad:
+			g.BadYears = w.Level
 		}
 	}
 	out.Garden = &g

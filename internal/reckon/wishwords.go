@@ -54,6 +54,8 @@ func WishWords(w ledger.Wish, in *Inputs) string {
 			return "No water to carry: with 0 L a day in a dry week, all spaces together."
 		}
 		return sentence(fmt.Sprintf("with %g L of water a day in a dry week, all spaces together", w.Litres))
+	case ledger.WishBad:
+		return sentence("plan for bad years: " + w.Level)
 	case ledger.WishReturn:
 		for _, k := range in.State.Kept {
 			if k.Event == w.Plan {

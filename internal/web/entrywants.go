@@ -46,16 +46,18 @@ func (s *site) wantsForm(r *http.Request, d *described, v url.Values) (*FormPage
 		p.set(val, "wants", food.Name)
 	}
 	minutes := typedIn(v, "minutes", d.get("minutes a week"))
+	bad := typedIn(v, "bad", d.get("plan for bad years"))
 	water := typedIn(v, "water", d.get("water a day"))
 	nevers := typedIn(v, "nevers", neverLines(d))
 	musts := typedIn(v, "musts", mustLines(d))
-	p.where["water a day"] = "water"
+	p.where["water a day"], p.where["plan for bad years"] = "water", "bad"
 	p.where["minutes a week"], p.where["nevers"], p.where["musts"] = "minutes", "nevers", "musts"
-	p.Groups = []Group{{Fields: fields}, {Legend: "Musts, nevers, minutes, water", Open: len(d.g.Nevers)+len(d.g.Musts) > 0, Fields: []Field{
+	p.Groups = []Group{{Fields: fields}, {Legend: "Musts, nevers, minutes, water, bad years", Open: len(d.g.Nevers)+len(d.g.Musts) > 0, Fields: []Field{
 		{Name: "musts", Label: "Whatever happens, one to a line", Sort: "area", Rows: 2, Value: musts, Hint: "As 30 garlic, or 2 tomato in long-bed."},
 		{Name: "nevers", Label: "Never, one to a line", Sort: "area", Rows: 2, Value: nevers, Hint: "As eggplant, or borage in long-bed."},
 		{Name: "minutes", Label: "Minutes of work a week, all together", Sort: "text", Number: true, Value: minutes, Hint: "Empty: work is not limited."},
 		{Name: "water", Label: "Water a day in a dry week, all spaces together", Sort: "text", Value: water, Hint: "As 40 L, or 10 gal. Empty: water is not limited."},
+		{Name: "bad", Label: "Plan for bad years, the worst five of twenty?", Sort: "choice", Options: choose(append([]Option{{Value: "", Words: "Not said"}}, badSteps()...), bad)},
 	}}}
 	if guessed {
 		p.Groups = append(p.Groups, Group{Fields: []Field{{Name: "stay", Label: "These meals are guessed", Sort: "checks", Options: []Option{{Value: "right", Words: "They are right as they stand", Chosen: v.Get("stay") == "right"}}}}})
@@ -65,6 +67,9 @@ func (s *site) wantsForm(r *http.Request, d *described, v url.Values) (*FormPage
 	}
 	if minutes != d.get("minutes a week") {
 		p.put(minutes, "minutes a week")
+	}
+	if bad != d.get("plan for bad years") {
+		p.put(bad, "plan for bad years")
 	}
 	if water != d.get("water a day") {
 		p.put(water, "water a day")

@@ -6,6 +6,7 @@ import (
 	"net/http"
 	"sort"
 
+	"bedweek/internal/garden"
 	"bedweek/internal/reckon"
 )
 
@@ -44,6 +45,9 @@ func (s *site) plan(r *http.Request, day *reckon.Day) (page, error) {
 	p.Status = statusWords(day.Plan.Status)
 	p.Gain = fmt.Sprintf("%s meals, against %s if nothing more is planted.", meals(day.Plan.Value), meals(day.Plan.Nothing))
 	p.Range = fmt.Sprintf("%s on average; %s in the lowest, %s in the highest.", meals(day.Plan.Mean), meals(day.Plan.Low), meals(day.Plan.High))
+	if b := day.Plan.BadYears; b != "" && b != garden.NotAtAll {
+		p.Range += fmt.Sprintf(" In the worst five of twenty %s on average: bad years are planned for, %s.", meals(day.Plan.Worst), b)
+	}
 	p.Bound = "Not known."
 	if day.Plan.Proved {
 		p.Bound = fmt.Sprintf("At most %.0f %% of what this plan adds, counted on average harvests. This was checked.", math.Ceil(100*day.Plan.Gap-1e-9))

@@ -61,7 +61,8 @@ type WishesPage struct {
 	V        map[string]string
 	Faults   faults
 	Problem  string
-	Forms    [7]string
+	Steps    []Option
+	Forms    [8]string
 }
 
 // WishRow is one wish.
@@ -157,10 +158,20 @@ func (p *WishesPage) choices(day *reckon.Day) {
 	}
 	p.LastM = append([]Option{{Value: "", Words: "that month only"}}, p.Months...)
 	p.Months = append([]Option{{Value: "", Words: "all year"}}, p.Months...)
+	p.Steps = choose(badSteps(), p.V["level"])
 	p.More = []Option{{Value: "more", Words: "more"}, {Value: "less", Words: "less"}}
 	p.Crops, p.Spaces = choose(p.Crops, p.V["crop"]), choose(p.Spaces, p.V["space"])
 	p.Foods, p.More = choose(p.Foods, p.V["food"]), choose(p.More, p.V["more"])
 	p.Months, p.LastM = choose(p.Months, p.V["first"]), choose(p.LastM, p.V["last"])
+}
+
+// badSteps are how much bad years may be planned for.
+func badSteps() []Option {
+	var out []Option
+	for _, w := range garden.BadYearSteps() {
+		out = append(out, Option{Value: w, Words: w})
+	}
+	return out
 }
 
 func cropChoices(day *reckon.Day) []Option {
@@ -309,6 +320,8 @@ func (s *site) wishOf(r *http.Request, day *reckon.Day, f faults) (ledger.Kind, 
 		if b.Litres = x; wrong != "" {
 			f["litres"] = wrong
 		}
+	case ledger.WishBad:
+		b.Level = f.oneOf(v, "level", badSteps(), "Choose how much.")
 	case ledger.WishReturn:
 		if b.Plan = v.Get("plan"); !ledger.IsID(b.Plan) {
 			return "", nil, "", errBroken
