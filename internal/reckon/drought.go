@@ -18,12 +18,13 @@ import (
 // lose: what is over the wish is taken to be carried.
 
 const (
-	// carryMinutes is what a litre from farther than the tap costs in work, two
-	// cans of 10 L in ten minutes: common practice, no source.
-	carryMinutes = 0.5
-	// overLitre is a litre a day over the wish, for a week of it, in meals: its
-	// seven litres carried, at what a minute over the wish costs.
-	overLitre = 7 * carryMinutes * overMinute
+	// carriedLitre is what a litre over the wish costs, in meals: half a meal for
+	// a can of 10 L brought from elsewhere, day after day. That is five times the
+	// work of it (half a minute a litre, common practice): who says how much
+	// there is has no more nearby. Our own choice.
+	carriedLitre = 0.05
+	// overLitre is a litre a day over the wish, for a week of it.
+	overLitre = 7 * carriedLitre
 	// What grows in a container dries in days; a bed bridges some weeks without
 	// rain. Our own choice.
 	drySpellPot = 7 // days

@@ -58,8 +58,8 @@ func TestDrinksByHand(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	if len(m.p.Water) != m.p.Weeks || slices.Max(m.p.Water) != 0 || m.p.WaterCost != 0.07 {
-		t.Fatalf("wished %v at %v, want none in any week at 7 x 0.5 minutes of 0.02", m.p.Water, m.p.WaterCost)
+	if len(m.p.Water) != m.p.Weeks || slices.Max(m.p.Water) != 0 || math.Abs(m.p.WaterCost-0.35) > 1e-12 {
+		t.Fatalf("wished %v at %v, want none in any week at 7 x 0.05", m.p.Water, m.p.WaterCost)
 	}
 	sky := water.NewSky(g.Place.Set.Futures, in.site(), m.p.Start-21, 21+7*m.p.Weeks, 1)
 	seen := map[string]int{}

@@ -167,6 +167,28 @@ func TestCheckerAgreesWithAscent(t *testing.T) {
 	agree(t, dry, 4, 30)
 }
 
+// TestPriceOfALitreIsCapped: a litre over the wish can be carried, so no price
+// above its cost counts, or the bound would deny a plan that pays for carrying.
+func TestPriceOfALitreIsCapped(t *testing.T) {
+	p := oneBed(1, 0)
+	o := crop("a", 0, 0, 0.1, 2)
+	o.Water = []float64{5}
+	p.Options, p.Water, p.WaterCost = []Option{o}, []float64{0}, 0.1
+	plan := Plan{Plantings: []Planting{{0, 1}}}
+	const worth = 1 + 0.6 - 0.5
+	if v := Evaluate(p, &plan); !near(v.Value, worth) {
+		t.Fatalf("the plan is worth %.6f, want %.6f by hand", v.Value, worth)
+	}
+	c := newCertificate(p, 1)
+	c.Water[0] = 10
+	if b := CheckBound(p, c); b < worth || b > worth+0.01 {
+		t.Errorf("at a price of 10 a litre the bound is %.6f, want the %.6f of the cost of carrying", b, worth)
+	}
+	if b := Bound(context.Background(), p, BoundLimits{Work: 2000}).Bound; b < worth || b > worth+0.1 {
+		t.Errorf("the bound found is %.6f, the plan is worth %.6f", b, worth)
+	}
+}
+
 func agree(t *testing.T, p *Problem, apart, steps int) {
 	t.Helper()
 	a := newAscent(newExpected(p, apart))
