@@ -70,6 +70,8 @@ func richDay() *reckon.Day {
 	}
 	d.Dry, d.Sky = fixtureDry(d), fixtureSky(d)
 	d.Papers = fixturePapers(d)
+	d.Water = &reckon.WaterSays{Words: "What stands and is planned asks for up to 45 L a day.", Weeks: []reckon.WaterWeek{
+		{Week: today.Monday(), Drinks: 45.04, Wants: 40}, {Week: today.Monday() + 7, Drinks: 12, Wants: 40}, {Week: today.Monday() + 14, Wants: 40}}}
 	d.Today[1].Reward = "Only 9 of 20 futures reward it. In the others one who knew what comes would have mostly kale."
 	d.Later = &reckon.Later{Until: today + 28, Words: "31 starts of the plan can wait. 12 of 31 would still be wanted."}
 	d.Plan = reckon.PlanSays{Status: "feasible", Value: 412, Nothing: 96, Mean: 405, Low: 322, High: 471, Seed: 20151008, Work: 185000, Options: 7421,
