@@ -28,7 +28,7 @@ import (
 //
 // Where the calendar says nothing the habit does what is good for it. A printed
 // calendar for the place is taken to list just the starts that succeed in as
-// many futures as the plan asks of its own. Pots that stand ready are set out,
+// many futures as the plan calls sure. Pots that stand ready are set out,
 // seed at hand is sown before other seed, then what the book says yields most.
 // A family does not return early to its medium where another crop will do.
 // Foods take turns by liking and by how often they are wanted; a crop is not
@@ -367,9 +367,9 @@ func (h *habit) suits(space int, c *crop.Crop, w int) bool {
 	if !inSeason(c, h.way(c), day, h.in.Garden.Place.LatDeg) {
 		return false
 	}
-	least := leastCool
+	least := sureCool
 	if c.Warm {
-		least = leastTender
+		least = sureTender
 	}
 	if !h.calendarOnly && len(traysOf(h.stays, c)) > 0 {
 		least = leastTray // pots that stand are set out sooner than thrown away

@@ -30,12 +30,18 @@ type Entry struct {
 	rows *rowsOnce // what its options take; nil = made for each
 }
 
-// Least successes of twenty for a start to be offered at all. Growers accept
-// more loss with autumn and cool crops than with tender ones in spring
-// (growth.md's finding on counts; the plan still pays for each failure).
+// Least successes of twenty for a start to be offered at all: it must at least be
+// likely, as the plan's words have it, and a tender one, which waits for warmth
+// and ends with it, a little more. From the sure counts on it is offered whatever
+// else there is, below them only where no start of the same weeks is as sure and
+// gives as much. The plan pays for each failure. Growers accept more loss with
+// autumn and cool crops than with tender ones in spring (growth.md's finding on
+// counts).
 const (
-	leastCool   = 14
-	leastTender = 17
+	leastCool   = 12
+	leastTender = 14
+	sureCool    = 14
+	sureTender  = 17
 	leastTray   = 10 // of pots already raised, where nothing better offers
 )
 
@@ -151,11 +157,11 @@ func menuOf(in *Inputs, p *Place, crops []*crop.Crop, only []int, had map[cell][
 func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, worlds []stand.World, trays []standing) []Entry {
 	lat := in.Garden.Place.LatDeg
 	t := air.Table(c, worlds)
-	least := leastCool
+	least, sure := leastCool, sureCool
 	if c.Warm {
-		least = leastTender
+		least, sure = leastTender, sureTender
 	}
-	least = least * in.Futures / 20
+	least, sure = least*in.Futures/20, sure*in.Futures/20
 	var out []Entry
 	for _, w := range startWeeks(start, in.Weeks) {
 		day := start + cal.Day(7*w)
@@ -175,12 +181,13 @@ func grown(in *Inputs, air *stand.Air, start cal.Day, class int, c *crop.Crop, w
 			out = append(out, e)
 		}
 	}
-	return worthOffering(gaining(t, out, trays), max(least, 1), max(leastTray*in.Futures/20, 1), trays)
+	return worthOffering(surest(gaining(t, out, trays), sure, trays), max(least, 1), max(leastTray*in.Futures/20, 1), trays)
 }
 
 // Waits a start is held against: three weeks, as a window holds it against
 // twenty days; in days of under ten hours any wait up to twelve weeks, until
-// the light is back.
+// the light is back. A start that may well fail is held against as many weeks
+// before it.
 const (
 	waitWeeks = 3
 	darkWeeks = 12
@@ -216,6 +223,58 @@ func gaining(t *stand.Table, all []Entry, trays []standing) []Entry {
 	}
 	clear(all[len(out):])
 	return out
+}
+
+// surest drops the starts that may well fail where another of the same weeks is
+// better, and those so far ahead that the weeks about them are not looked at:
+// next summer's tomato of April, which may well fail, would take the rotation of
+// this summer's. Pots that stand ready are held against weeks that they reach.
+func surest(all []Entry, sure int, trays []standing) []Entry {
+	poorer := make([]bool, len(all))
+	for i, e := range all {
+		poorer[i] = e.Growth.Success < sure && (e.Week >= farWeeks || slices.ContainsFunc(all, func(x Entry) bool { return betterThan(x, e, trays) }))
+	}
+	out := all[:0]
+	for i, e := range all {
+		if !poorer[i] {
+			out = append(out, e)
+		}
+	}
+	clear(all[len(out):])
+	return out
+}
+
+// betterThan reports whether a start of the same crop and class stands in for
+// another: same way, within three weeks, as sure and giving as much, and surer or
+// giving more.
+func betterThan(x, e Entry, trays []standing) bool {
+	if x.Way != e.Way || max(x.Week-e.Week, e.Week-x.Week) > waitWeeks {
+		return false
+	}
+	surer, more := x.Growth.Success-e.Growth.Success, x.total()-e.total()
+	if surer < 0 || more < 0 || surer == 0 && more == 0 {
+		return false
+	}
+	return e.Way != crop.SetOut || plantsFor(x, e, trays)
+}
+
+// plantsFor reports whether one setting out has the plants of another: the same
+// pots at hand, or where those do not reach, time to raise some.
+func plantsFor(x, e Entry, trays []standing) bool {
+	if pots := trayFor(trays, e); pots != "" {
+		return trayFor(trays, x) == pots
+	}
+	return x.Week >= x.Growth.ShelfWeeks
+}
+
+// total is what a plant gives in all, kg, mean over the futures, weeks beyond the
+// plan's included.
+func (e *Entry) total() float64 {
+	sum := 0.0
+	for _, o := range e.Growth.Outcomes {
+		sum += float64(o.Total)
+	}
+	return sum / float64(max(len(e.Growth.Outcomes), 1))
 }
 
 // worthOffering keeps what succeeds often enough. Where pots stand ready and
