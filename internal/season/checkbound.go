@@ -151,7 +151,7 @@ func (k *check) litre(w int) float64 {
 	if w < 0 || w >= len(k.p.Water) || w >= k.p.Weeks {
 		return 0
 	}
-	return math.Min(at(k.c.Water, w), k.p.WaterCost)
+	return min(at(k.c.Water, w), k.p.WaterCost)
 }
 
 func (k *check) cell(food, w, step int) (most, pays float64) {
