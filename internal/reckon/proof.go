@@ -26,9 +26,9 @@ type proof struct {
 // it at most. An option costs about ten times as much to price with the futures
 // told apart.
 const (
-	boundShare  = 8
+	boundShare  = 4
 	boundLooks  = 1000
-	futureShare = 30
+	futureShare = 20
 	futureLooks = 300
 )
 
