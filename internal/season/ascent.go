@@ -457,6 +457,7 @@ const (
 	nearStep  = 5    // meals more for a step of 1: prices that move far may bring it near
 	sparse    = 7    // at first one option in so many stands for all
 	sparseFor = 0.06 // of the work
+	hurried   = 0.5  // the same where time is short
 	sameCheap = 8    // options priced again that count as one looked at afresh
 	apartDear = 10   // options priced on the mean harvest that cost as much as one with the futures told apart
 )
@@ -489,6 +490,15 @@ func (a *ascent) done(work int) float64 {
 	return done
 }
 
+// sparseTill is the share of the whole until which some options stand for all:
+// longer where the clock leaves no time for leastLooks at each.
+func (a *ascent) sparseTill(done float64) float64 {
+	if a.clock != nil && float64(a.work) < float64(done*float64(leastLooks*len(a.e.opts))) {
+		return hurried
+	}
+	return sparseFor
+}
+
 // climb makes steps from x until so much work is done and returns the best
 // prices seen: along the way, and of their running mean. Most steps look only
 // at options that pay or nearly pay; only a look at all of them counts.
@@ -519,7 +529,7 @@ func (a *ascent) climb(ctx context.Context, x []float64, work int, first float64
 		}
 		step := paced(first, done)
 		switch {
-		case coarse && done < sparseFor:
+		case coarse && done < a.sparseTill(done):
 			a.value(x, some)
 		case n%fullLook == 0 || n == 1 || coarse:
 			coarse = false
