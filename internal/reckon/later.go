@@ -38,6 +38,14 @@ type LineLater struct {
 // decided before the weather is known.
 const laterWeeks = 4
 
+// The work of each of its searches, three a future: a share of the plan's own
+// search, at least and at most so much.
+const (
+	laterShare = DefaultWork / laterMost
+	laterLeast = 2_000
+	laterMost  = 40_000
+)
+
 // Counts of twenty at which words change. Ours: a count moves by two or three with
 // the search's luck, so from four in five on a start is to be planned on, and up
 // to lowNear one that is due now is little to build on.
@@ -76,7 +84,7 @@ func (m *model) begins() []int {
 func (r *Result) waits(ctx context.Context) *Later {
 	m := r.model
 	l := season.LaterOf(ctx, m.p, &r.Plan, season.LaterLimits{Weeks: laterWeeks, Begins: m.begins(), Workers: r.in.Workers, ChangeCost: changeCost,
-		Prices: prices{r.proof.certificate, r.proof.byFuture}.guide(), Seed: r.in.Seed})
+		Work: min(max(r.in.Work/laterShare, laterLeast), laterMost), Prices: prices{r.proof.certificate, r.proof.byFuture}.guide(), Seed: r.in.Seed})
 	if l == nil {
 		return nil
 	}
