@@ -20,15 +20,7 @@ func TestPlanForBadYearsOfASmallGarden(t *testing.T) {
 		in := smallInputs(t, 47)
 		in.Garden.BadYears, in.State.Wishes = step, wishes
 		in.Quick, in.Work = true, 400_000
-		g, err := NewGround(in)
-		if err != nil {
-			t.Fatal(err)
-		}
-		r, err := Reckon(context.Background(), in, g)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return r
+		return planned(t, in)
 	}
 	plain, much := planOf(""), planOf(garden.Much)
 	if much.Problem.WorstShare != 0.6 || plain.Problem.WorstShare != 0 || planOf(garden.NotAtAll).Plan.Value != plain.Plan.Value {

@@ -27,14 +27,7 @@ func dryBeds(t *testing.T, wish string) *Inputs {
 // TestNoWishForWaterCountsNone: without a wish nothing carries litres.
 func TestNoWishForWaterCountsNone(t *testing.T) {
 	in := dryBeds(t, "")
-	g, err := NewGround(in)
-	if err != nil {
-		t.Fatal(err)
-	}
-	m, err := modelOf(in, g)
-	if err != nil {
-		t.Fatal(err)
-	}
+	m := modelled(t, in)
 	for _, o := range m.p.Options {
 		if o.Water != nil {
 			t.Fatalf("%s drinks %v", o.ID, o.Water)
@@ -97,15 +90,7 @@ func TestDrinksByHand(t *testing.T) {
 func TestPlanWithLittleWater(t *testing.T) {
 	planOf := func(in *Inputs) *Result {
 		in.Quick, in.Work = true, 60_000
-		g, err := NewGround(in)
-		if err != nil {
-			t.Fatal(err)
-		}
-		r, err := Reckon(context.Background(), in, g)
-		if err != nil {
-			t.Fatal(err)
-		}
-		return r
+		return planned(t, in)
 	}
 	plenty := dryBeds(t, "900 L")
 	plenty.Garden.WaterDay = litresADay(900)

@@ -12,14 +12,7 @@ import (
 // both lines last.
 func TestPotsGoToTheLinesTheyReach(t *testing.T) {
 	in := demoInputs(t, demoCases()[0])
-	g, err := NewGround(in)
-	if err != nil {
-		t.Fatal(err)
-	}
-	m, err := modelOf(in, g)
-	if err != nil {
-		t.Fatal(err)
-	}
+	m := modelled(t, in)
 	// Per tray: the starts that pots and new plants could both make.
 	type start struct {
 		space int

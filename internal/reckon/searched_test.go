@@ -1,9 +1,6 @@
 package reckon
 
-import (
-	"context"
-	"testing"
-)
+import "testing"
 
 // TestTheSearchSaysHowFar: while it runs the search says what share is done and
 // what is proved of its best plan so far; that never grows worse, never promises
@@ -13,14 +10,7 @@ func TestTheSearchSaysHowFar(t *testing.T) {
 	in.Work = 2_000_000
 	var said []SoFar
 	in.Searched = func(far SoFar) { said = append(said, far) }
-	g, err := NewGround(in)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := Reckon(context.Background(), in, g)
-	if err != nil {
-		t.Fatal(err)
-	}
+	r := planned(t, in)
 	last, known := 0.0, 0
 	for _, far := range said {
 		if far.Share < 0 || far.Share > 1 {
